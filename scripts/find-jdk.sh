@@ -98,15 +98,22 @@ Install one:
 END
 }
 
-# Says on stderr what to install, and returns 1, when Maven is missing.
-need_maven() {
-    command -v mvn >/dev/null && return
-    cat >&2 <<END
+# Makes mvn ready to run with the JDK found, or says on stderr what to install and returns 1.
+ready_maven() {
+    find_jdk javac || { say_no_jdk; return 1; }
+    command -v mvn >/dev/null || {
+        cat >&2 <<END
 Housewright is built with Maven 3.8 or later, and there is no mvn on the PATH.
 Install it:
   Debian, Ubuntu   apt install maven
   Fedora           dnf install maven
   macOS            brew install maven
 END
-    return 1
+        return 1
+    }
+    export JAVA_HOME="$found_home"
+    # Maven's own libraries use what Java 24 and later warn about at length.
+    if [ "$found_major" -ge 24 ]; then
+        export MAVEN_OPTS="${MAVEN_OPTS:-} --sun-misc-unsafe-memory-access=allow"
+    fi
 }
