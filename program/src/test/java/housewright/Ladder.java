@@ -1,0 +1,233 @@
+package housewright;
+
+import static java.util.stream.Collectors.joining;
+
+import com.tngtech.archunit.core.domain.AccessTarget.CodeUnitAccessTarget;
+import com.tngtech.archunit.core.domain.Dependency;
+import com.tngtech.archunit.core.domain.JavaAccess;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * The ladder of packages: for each package of ours, which of ours and which outside packages it may use. What is not
+ * listed is not allowed, so a new package, or a new library, is put here first.
+ */
+final class Ladder {
+
+    /** What one package may use; an outside package ending in ".." stands for all below it, too. */
+    private record Rung(Set<String> ours, Set<String> outside) {}
+
+    private static final String ROOT = "housewright";
+
+    /** Values, collections, text and dates: what any package may use. Not I/O; see {@link #reachesOut} for the rest. */
+    private static final Set<String> PLAIN = Set.of(
+            "java.lang",
+            "java.lang.annotation",
+            "java.lang.invoke",
+            "java.lang.runtime",
+            "java.math",
+            "java.text",
+            "java.time..",
+            "java.util",
+            "java.util.function",
+            "java.util.regex",
+            "java.util.stream",
+            "org.jspecify.annotations");
+
+    /** The engines: one public entry class, public records of input and result, all else within the package. */
+    private static final Set<String> ENGINES = Set.of("signal");
+
+    /** Above the line: these may read the clock and use threads. */
+    private static final Set<String> ABOVE_THE_LINE = Set.of("app", "cli", "library", "main");
+
+    /** These may touch the file system; {@code library} reads only what is packed with the program. */
+    private static final Set<String> USES_FILES = Set.of("app", "cli", "main");
+
+    private static final Map<String, Rung> RUNGS = new LinkedHashMap<>();
+
+    static {
+        // Ground floor first: a package uses only what stands above it in this list.
+        rung("unit", List.of());
+        rung("model", List.of("unit"));
+        rung("model.change", List.of("unit", "model"));
+        rung(
+                "file",
+                List.of("unit", "model", "model.change"),
+                "java.io",
+                "java.lang.reflect",
+                "java.nio",
+                "java.nio.charset",
+                "com.fasterxml.jackson..",
+                "org.snakeyaml.engine..");
+        rung("finding", List.of("unit", "model", "model.change"));
+        rung("signal", List.of("unit", "model", "model.change", "finding"));
+        rung("check", List.of("unit", "model", "finding", "signal"));
+        rung("check.signal", List.of("unit", "model", "model.change", "finding", "signal", "check"));
+        rung(
+                "study",
+                List.of("unit", "model", "model.change", "finding", "signal", "check", "check.signal"),
+                "java.util.concurrent..");
+        rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
+        rung(
+                "app",
+                List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "library"),
+                "java.io",
+                "java.nio.charset",
+                "java.nio.file..",
+                "java.util.concurrent..");
+        rung(
+                "cli",
+                List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app"),
+                "java.io",
+                "java.lang.reflect",
+                "java.nio.charset",
+                "java.nio.file..",
+                "java.util.concurrent..",
+                "com.fasterxml.jackson..",
+                "picocli");
+        rung(
+                "main",
+                List.of("library", "study", "app", "cli"),
+                "java.io",
+                "java.nio.charset",
+                "java.nio.file..",
+                "picocli");
+    }
+
+    private Ladder() {}
+
+    private static void rung(String name, List<String> ours, String... outside) {
+        for (String used : ours) {
+            if (!RUNGS.containsKey(used)) {
+                throw new IllegalArgumentException(name + " uses " + used + ", which does not stand below it");
+            }
+        }
+        Stream<String> all = Stream.concat(PLAIN.stream(), Stream.of(outside));
+        RUNGS.put(name, new Rung(Set.copyOf(ours), Set.copyOf(all.toList())));
+    }
+
+    /** Every place where the classes break the ladder, each in a line that says what to do; empty when none does. */
+    static List<String> broken(JavaClasses classes) {
+        List<String> broken = new ArrayList<>();
+        Map<String, List<JavaClass>> packages = new TreeMap<>();
+        for (JavaClass each : classes) {
+            packages.computeIfAbsent(each.getPackageName(), name -> new ArrayList<>())
+                    .add(each);
+        }
+        packages.forEach((name, members) -> {
+            String ours = name.equals(ROOT) ? "" : name.substring(ROOT.length() + 1);
+            Rung rung = RUNGS.get(ours);
+            if (rung == null) {
+                broken.add("%s: a new package must be put on the ladder, in Ladder.java".formatted(name));
+                return;
+            }
+            for (JavaClass each : members) {
+                wrongUses(ours, rung, each, broken);
+                if (!ABOVE_THE_LINE.contains(ours)) {
+                    outsideWorld(each, broken);
+                }
+            }
+            if (ENGINES.contains(ours)) {
+                entryClass(name, members, broken);
+            }
+        });
+        return broken.stream().distinct().sorted().toList();
+    }
+
+    private static void wrongUses(String ours, Rung rung, JavaClass from, List<String> broken) {
+        for (Dependency dependency : from.getDirectDependenciesFromSelf()) {
+            JavaClass to = dependency.getTargetClass().getBaseComponentType();
+            String target = to.getPackageName();
+            if (to.isPrimitive() || target.equals(from.getPackageName())) {
+                continue;
+            }
+            boolean allowed = target.startsWith(ROOT + ".")
+                    ? rung.ours().contains(target.substring(ROOT.length() + 1))
+                    : rung.outside().stream().anyMatch(pattern -> matches(pattern, target));
+            if (!allowed) {
+                broken.add("%s uses %s: the ladder does not let %s use %s"
+                        .formatted(from.getName(), to.getName(), ours, target));
+            } else if (isFileAccess(to) && !USES_FILES.contains(ours)) {
+                broken.add("%s uses %s: only %s may touch files"
+                        .formatted(from.getName(), to.getName(), String.join(", ", sorted(USES_FILES))));
+            }
+        }
+    }
+
+    private static boolean matches(String pattern, String name) {
+        if (!pattern.endsWith("..")) {
+            return name.equals(pattern);
+        }
+        String stem = pattern.substring(0, pattern.length() - 2);
+        return name.equals(stem) || name.startsWith(stem + ".");
+    }
+
+    private static boolean isFileAccess(JavaClass used) {
+        return used.getPackageName().equals("java.io")
+                && (used.getSimpleName().startsWith("File")
+                        || used.getSimpleName().equals("RandomAccessFile"));
+    }
+
+    private static void outsideWorld(JavaClass from, List<String> broken) {
+        for (JavaAccess<?> access : from.getAccessesFromSelf()) {
+            String owner = access.getTargetOwner().getName();
+            List<String> parameters = access.getTarget() instanceof CodeUnitAccessTarget called
+                    ? called.getRawParameterTypes().stream()
+                            .map(JavaClass::getName)
+                            .toList()
+                    : List.of();
+            if (reachesOut(owner, access.getName(), parameters)) {
+                broken.add("%s uses %s.%s: no clock, chance or surroundings here; take it as an argument"
+                        .formatted(from.getName(), owner, access.getName()));
+            }
+        }
+    }
+
+    /** Clock, chance without a seed, and what differs between machines, among what {@link #PLAIN} would allow. */
+    private static boolean reachesOut(String owner, String member, List<String> parameters) {
+        boolean withoutSeed = member.equals("<init>") && parameters.isEmpty();
+        return switch (owner) {
+            case "java.lang.System" -> !Set.of("arraycopy", "identityHashCode").contains(member);
+            case "java.lang.Thread", "java.lang.Runtime", "java.lang.Process", "java.lang.ProcessBuilder" -> true;
+            case "java.lang.Class", "java.lang.ClassLoader" -> member.startsWith("getResource");
+            case "java.lang.Math", "java.lang.StrictMath" -> member.equals("random");
+            case "java.time.Clock" -> true;
+            case "java.time.ZoneId", "java.util.Locale", "java.util.TimeZone" ->
+                member.equals("systemDefault") || member.equals("getDefault");
+            case "java.util.Random", "java.util.SplittableRandom", "java.util.Date" -> withoutSeed;
+            case "java.util.Calendar" -> member.equals("getInstance");
+            case "java.util.Collections" -> member.equals("shuffle") && parameters.size() == 1;
+            case "java.util.Scanner" -> true;
+            case "java.util.UUID" -> member.equals("randomUUID");
+            case "java.util.concurrent.ThreadLocalRandom" -> true;
+            default -> owner.startsWith("java.time.") && member.equals("now");
+        };
+    }
+
+    private static void entryClass(String name, Collection<JavaClass> members, List<String> broken) {
+        List<String> entries = members.stream()
+                .filter(each -> each.getModifiers().contains(JavaModifier.PUBLIC))
+                .filter(each -> !each.isNestedClass() && !each.isRecord() && !each.isEnum() && !each.isInterface())
+                .map(JavaClass::getSimpleName)
+                .sorted()
+                .toList();
+        if (entries.size() != 1) {
+            broken.add("%s: an engine has one public entry class, beside records, enums and interfaces; this one has %s"
+                    .formatted(
+                            name, entries.isEmpty() ? "none" : entries.stream().collect(joining(", "))));
+        }
+    }
+
+    private static List<String> sorted(Collection<String> names) {
+        return names.stream().sorted().toList();
+    }
+}
