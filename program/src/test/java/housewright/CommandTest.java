@@ -24,12 +24,13 @@ class CommandTest {
 
     private static final Path REPOSITORY = Path.of("..").toAbsolutePath().normalize();
 
-    /** Says its version, folder and arguments; makes the archive it is asked for. */
+    /** Says its folder and arguments; makes the archive it is asked for, and proves it whole unless told that it is bad. */
     private static final String JAVA = """
             #!/bin/sh
             for argument in "$@"; do
                 case $argument in
                     -XX:ArchiveClassesAtExit=*) echo archive >"${argument#*=}"; exit ;;
+                    -version) [ ! -f "${0%/*}/archives-are-bad" ]; exit ;;
                 esac
             done
             while [ "$1" != -jar ]; do shift; done
@@ -89,6 +90,19 @@ class CommandTest {
         assertThat(second.err()).isEmpty();
         assertThat(builds()).isEqualTo(1);
         assertThat(checkout.resolve("program/target/housewright-21.0.2.jsa")).hasContent("archive");
+    }
+
+    @Test
+    void archiveThatIsNotWholeIsEmptiedAndNotTriedAgain() throws Exception {
+        Path jdk = jdk(temp.resolve("jdk"), "21.0.2");
+        Files.createFile(jdk.resolve("bin/archives-are-bad"));
+        assertThat(run(temp, jdk, checkout.resolve("housewright"), "x").out()).contains("<x>");
+        Path archive = checkout.resolve("program/target/housewright-21.0.2.jsa");
+        assertThat(archive).isEmptyFile();
+
+        Files.delete(jdk.resolve("bin/archives-are-bad"));
+        assertThat(run(temp, jdk, checkout.resolve("housewright"), "x").out()).contains("<x>");
+        assertThat(archive).isEmptyFile();
     }
 
     private int builds() throws IOException {
