@@ -1,0 +1,7 @@
+package housewright.model;
+
+/** Whether a fitting is there. */
+public enum Fitted implements Word {
+    FITTED,
+    MISSING
+}

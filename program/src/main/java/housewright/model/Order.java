@@ -1,0 +1,21 @@
+package housewright.model;
+
+import housewright.unit.TimeSpan;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What is ordered where. */
+public record Order(
+        String id,
+        @Key("for") List<String> items,
+        @Nullable String supplier,
+        @Nullable LocalDate placed,
+        @Nullable TimeSpan lead,
+        @Nullable LocalDate promised,
+        @Nullable LocalDate arrived,
+        Remarks remarks) {
+    public Order {
+        items = List.copyOf(items);
+    }
+}

@@ -1,0 +1,7 @@
+package housewright.model;
+
+/** Where work is done. */
+public enum Where implements Word {
+    ROOM,
+    REMOTE
+}

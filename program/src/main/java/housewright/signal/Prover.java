@@ -1,0 +1,308 @@
+package housewright.signal;
+
+import housewright.model.Feed;
+import housewright.model.Ref;
+import housewright.model.Ref.Address;
+import housewright.unit.Delay;
+import housewright.unit.VideoFormat;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Proves feeds on one graph. Feeds that begin at the same place share a search. */
+final class Prover {
+    private final SignalGraph graph;
+    private final Search search;
+    private final Search onward;
+    private final Explainer explainer;
+
+    Prover(SignalGraph graph) {
+        this.graph = graph;
+        this.search = new Search(graph);
+        this.onward = new Search(graph);
+        this.explainer = new Explainer(graph);
+    }
+
+    /** A source and a destination of a feed. */
+    record Pair(Address from, Address to) {}
+
+    /** The pairs of a feed: lists of equal length above 1 in order, else every source with every destination. */
+    static List<Pair> pairs(Feed feed) {
+        List<Address> from = addresses(feed.from());
+        List<Address> to = addresses(feed.to());
+        List<Pair> pairs = new ArrayList<>();
+        if (isPaired(feed, from, to)) {
+            for (int i = 0; i < from.size(); i++) {
+                pairs.add(new Pair(from.get(i), to.get(i)));
+            }
+        } else {
+            for (Address source : from) {
+                for (Address destination : to) {
+                    pairs.add(new Pair(source, destination));
+                }
+            }
+        }
+        return pairs;
+    }
+
+    private static boolean isPaired(Feed feed, List<Address> from, List<Address> to) {
+        return !feed.never() && from.size() > 1 && from.size() == to.size();
+    }
+
+    private static List<Address> addresses(List<Ref> refs) {
+        if (refs.size() == 1 && !refs.getFirst().isRange()) {
+            return refs.getFirst().addresses();
+        }
+        List<Address> all = new ArrayList<>();
+        for (Ref ref : refs) {
+            all.addAll(ref.addresses());
+        }
+        return all;
+    }
+
+    FeedProof prove(Feed feed) {
+        List<PairProof> proofs = new ArrayList<>();
+        FeedState worst = FeedState.PROVEN;
+        List<Pair> pairs = pairs(feed);
+        List<Address> to = pairs.size() > 1 ? addresses(feed.to()) : List.of();
+        boolean paired = pairs.size() > 1 && isPaired(feed, addresses(feed.from()), to);
+        for (Pair pair : pairs) {
+            PairProof proof = feed.never() ? never(pair) : arrives(feed, pair, paired ? to : List.of());
+            proofs.add(proof);
+            if (proof.state().compareTo(worst) > 0) {
+                worst = proof.state();
+            }
+        }
+        if (pairs.isEmpty()) {
+            worst = FeedState.BROKEN;
+        }
+        return new FeedProof(feed, worst, proofs);
+    }
+
+    private PairProof arrives(Feed feed, Pair pair, List<Address> destinations) {
+        int source = graph.end(pair.from(), true);
+        int destination = graph.end(pair.to(), false);
+        if (source < 0 || destination < 0) {
+            return stopped(
+                    pair, FeedState.BROKEN, explainer.notThere(source < 0 ? pair.from() : pair.to(), source < 0));
+        }
+        search.from(source, false);
+        int @Nullable [] path = feed.through().isEmpty()
+                ? (search.reaches(destination) ? search.path(destination) : null)
+                : through(feed, source, destination);
+        if (path == null) {
+            for (Address other : destinations) {
+                if (!other.equals(pair.to()) && search.reaches(graph.end(other, false))) {
+                    Stop stop = explainer.crossed(search, source, destination, other);
+                    return stopped(pair, FeedState.CROSSED, stop);
+                }
+            }
+            return stopped(pair, FeedState.BROKEN, stop(feed, source, destination));
+        }
+        List<String> lacking = new ArrayList<>();
+        List<String> assumed = new ArrayList<>();
+        long delay = explainer.startDelay(source, lacking, assumed);
+        double gain = 0;
+        List<Hop> hops = new ArrayList<>(path.length);
+        for (int edge : path) {
+            delay += graph.delay[edge];
+            gain += graph.gain[edge];
+            hops.add(hop(edge));
+            explainer.note(edge, lacking, assumed);
+        }
+        List<OtherPath> others = feed.through().isEmpty() ? others(path) : List.of();
+        Stop late = late(feed, pair, delay, lacking);
+        return new PairProof(
+                pair.from(),
+                pair.to(),
+                late == null,
+                late == null ? FeedState.PROVEN : FeedState.LATE,
+                delay,
+                gain,
+                hops,
+                others,
+                late,
+                distinct(assumed),
+                distinct(lacking));
+    }
+
+    private @Nullable Stop late(Feed feed, Pair pair, long delay, List<String> lacking) {
+        Delay within = feed.within();
+        if (within == null) {
+            return null;
+        }
+        VideoFormat picture = graph.project.about().picture();
+        if (within.inFrames() && picture == null) {
+            lacking.add("the length of a frame: the project names no picture format");
+            return null;
+        }
+        long limit = within.inFrames() && picture != null ? within.nanos(picture) : Math.round(within.base() * 1e9);
+        return delay <= limit
+                ? null
+                : new Stop(
+                        pair.to(), "it arrives after " + Words.milliseconds(delay) + "; allowed are " + within.text());
+    }
+
+    private int @Nullable [] through(Feed feed, int source, int destination) {
+        int[] whole = {};
+        int at = source;
+        for (Address place : addresses(feed.through())) {
+            int next = throughNode(place);
+            int @Nullable [] part = next < 0 ? null : part(source, at, next);
+            if (part == null) {
+                return null;
+            }
+            whole = joined(whole, part);
+            at = next;
+        }
+        int @Nullable [] last = part(source, at, destination);
+        return last == null ? null : joined(whole, last);
+    }
+
+    /** A path may pass a point, or a channel on whichever side of the device it is. */
+    private int throughNode(Address place) {
+        int arriving = graph.end(place, false);
+        return arriving >= 0 ? arriving : graph.end(place, true);
+    }
+
+    private int @Nullable [] part(int source, int from, int to) {
+        Search by = from == source ? search : onward;
+        by.from(from, false);
+        return by.reaches(to) ? by.path(to) : null;
+    }
+
+    private static int[] joined(int[] one, int[] other) {
+        if (one.length == 0) {
+            return other;
+        }
+        int[] both = java.util.Arrays.copyOf(one, one.length + other.length);
+        System.arraycopy(other, 0, both, one.length, other.length);
+        return both;
+    }
+
+    private Stop stop(Feed feed, int source, int destination) {
+        int at = source;
+        for (Address place : addresses(feed.through())) {
+            int next = throughNode(place);
+            if (next < 0) {
+                return explainer.notThere(place, false);
+            }
+            if (part(source, at, next) == null) {
+                return explainer.stop(at == source ? search : onward, at, next);
+            }
+            at = next;
+        }
+        part(source, at, destination);
+        return explainer.stop(at == source ? search : onward, at, destination);
+    }
+
+    /** Ways into a place of the path by another edge than the path's own. */
+    private List<OtherPath> others(int[] path) {
+        List<OtherPath> others = new ArrayList<>(0);
+        int[] starts = graph.inStarts();
+        int[] in = graph.inEdges();
+        for (int own : path) {
+            int meets = graph.to[own];
+            if (starts[meets + 1] - starts[meets] < 2) {
+                continue;
+            }
+            for (int i = starts[meets]; i < starts[meets + 1]; i++) {
+                int edge = in[i];
+                int before = graph.from[edge];
+                if (edge == own || !search.reaches(before) || graph.contested[edge] || search.comesBy(before, meets)) {
+                    continue;
+                }
+                long later = search.delayTo(before) + graph.delay[edge] - search.delayTo(meets);
+                others.add(other(meets, later, search.path(before), edge, path));
+            }
+        }
+        return others;
+    }
+
+    private OtherPath other(int meets, long later, int[] before, int edge, int[] path) {
+        List<Hop> hops = new ArrayList<>(before.length + 1);
+        double gain = graph.gain[edge];
+        for (int each : before) {
+            hops.add(hop(each));
+            gain += graph.gain[each];
+        }
+        hops.add(hop(edge));
+        for (int own : path) {
+            gain -= graph.gain[own];
+            if (graph.to[own] == meets) {
+                break;
+            }
+        }
+        return new OtherPath(graph.address(meets), later, gain, hops);
+    }
+
+    private PairProof never(Pair pair) {
+        int source = graph.end(pair.from(), true);
+        int destination = graph.end(pair.to(), false);
+        if (source < 0 || destination < 0) {
+            Address missing = source < 0 ? pair.from() : pair.to();
+            if (explainer.isInsideUnknown(missing)) {
+                return stopped(pair, FeedState.BROKEN, explainer.notThere(missing, source < 0));
+            }
+            String words = missing.thing() + " is not there " + graph.moment.inWords() + ", so nothing can arrive";
+            return held(pair, List.of(words));
+        }
+        search.from(source, true);
+        if (search.reaches(destination)) {
+            int[] path = search.path(destination);
+            List<String> lacking = new ArrayList<>();
+            List<String> assumed = new ArrayList<>();
+            long delay = explainer.startDelay(source, lacking, assumed);
+            double gain = 0;
+            List<Hop> hops = new ArrayList<>(path.length);
+            for (int edge : path) {
+                delay += graph.delay[edge];
+                gain += graph.gain[edge];
+                hops.add(hop(edge));
+            }
+            return new PairProof(
+                    pair.from(),
+                    pair.to(),
+                    false,
+                    FeedState.ARRIVES,
+                    delay,
+                    gain,
+                    hops,
+                    List.of(),
+                    null,
+                    List.of(),
+                    List.of());
+        }
+        Stop doubt = explainer.doubt(search);
+        return doubt == null ? held(pair, List.of()) : stopped(pair, FeedState.BROKEN, doubt);
+    }
+
+    private static PairProof held(Pair pair, List<String> assumed) {
+        return new PairProof(
+                pair.from(), pair.to(), true, FeedState.PROVEN, 0, 0, List.of(), List.of(), null, assumed, List.of());
+    }
+
+    private static PairProof stopped(Pair pair, FeedState state, Stop stop) {
+        return new PairProof(
+                pair.from(), pair.to(), false, state, 0, 0, List.of(), List.of(), stop, List.of(), List.of());
+    }
+
+    Hop hop(int edge) {
+        return new Hop(
+                graph.cause[edge],
+                graph.address(graph.from[edge]),
+                graph.address(graph.to[edge]),
+                graph.delay[edge],
+                graph.gain[edge]);
+    }
+
+    private static List<String> distinct(List<String> words) {
+        if (words.size() < 2) {
+            return words;
+        }
+        Set<String> seen = new LinkedHashSet<>(words);
+        return List.copyOf(seen);
+    }
+}

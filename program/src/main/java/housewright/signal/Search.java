@@ -1,0 +1,196 @@
+package housewright.signal;
+
+import java.util.Arrays;
+
+/**
+ * Paths of least delay from one node: Dijkstra's algorithm where most edges cost nothing, so nodes of one distance
+ * wait in a plain queue and only those further away in a heap. The arrays serve one search after the other.
+ */
+final class Search {
+    private final SignalGraph graph;
+    private final int[] mark;
+    private final long[] dist;
+    private final int[] pred;
+    private final boolean[] done;
+    private int run;
+    private int source = -1;
+    private boolean withContested;
+    private int[] queue = new int[256];
+    private long[] heapKey = new long[64];
+    private int[] heapNode = new int[64];
+    private int heapSize;
+    private int[] reached = new int[256];
+    private int reachedCount;
+
+    Search(SignalGraph graph) {
+        this.graph = graph;
+        this.mark = new int[graph.nodes];
+        this.dist = new long[graph.nodes];
+        this.pred = new int[graph.nodes];
+        this.done = new boolean[graph.nodes];
+    }
+
+    /** Searches from a node, unless the last search was the same. */
+    void from(int node, boolean contestedToo) {
+        if (node == source && contestedToo == withContested) {
+            return;
+        }
+        source = node;
+        withContested = contestedToo;
+        run++;
+        reachedCount = 0;
+        heapSize = 0;
+        reach(node, 0, -1);
+        int head = 0;
+        int tail = 0;
+        queue[tail++] = node;
+        long level = 0;
+        boolean skipContested = graph.anyContested && !contestedToo;
+        while (true) {
+            while (head < tail) {
+                int u = queue[head++];
+                if (done[u] || dist[u] != level) {
+                    continue;
+                }
+                done[u] = true;
+                for (int e = graph.start[u], end = graph.start[u + 1]; e < end; e++) {
+                    int v = graph.to[e];
+                    long d = level + graph.delay[e];
+                    if ((mark[v] == run && d >= dist[v]) || (skipContested && graph.contested[e])) {
+                        continue;
+                    }
+                    reach(v, d, e);
+                    if (d == level) {
+                        if (tail == queue.length) {
+                            queue = Arrays.copyOf(queue, tail * 2);
+                        }
+                        queue[tail++] = v;
+                    } else {
+                        push(d, v);
+                    }
+                }
+            }
+            if (heapSize == 0) {
+                return;
+            }
+            level = heapKey[0];
+            head = 0;
+            tail = 0;
+            while (heapSize > 0 && heapKey[0] == level) {
+                if (tail == queue.length) {
+                    queue = Arrays.copyOf(queue, tail * 2);
+                }
+                queue[tail++] = pop();
+            }
+        }
+    }
+
+    private void reach(int node, long distance, int edge) {
+        if (mark[node] != run) {
+            mark[node] = run;
+            done[node] = false;
+            if (reachedCount == reached.length) {
+                reached = Arrays.copyOf(reached, reachedCount * 2);
+            }
+            reached[reachedCount++] = node;
+        }
+        dist[node] = distance;
+        pred[node] = edge;
+    }
+
+    boolean reaches(int node) {
+        return node >= 0 && mark[node] == run;
+    }
+
+    /** Delay in nanoseconds from the source, edges only. */
+    long delayTo(int node) {
+        return dist[node];
+    }
+
+    /** The edge by which the node is reached; -1 at the source. */
+    int edgeTo(int node) {
+        return pred[node];
+    }
+
+    /** Everything reached, in the order first seen. */
+    int[] reached() {
+        return Arrays.copyOf(reached, reachedCount);
+    }
+
+    /** Edges from the source to a reached node. */
+    int[] path(int node) {
+        int hops = hops(node);
+        int[] path = new int[hops];
+        int at = node;
+        for (int i = hops - 1; i >= 0; i--) {
+            path[i] = pred[at];
+            at = graph.from[pred[at]];
+        }
+        return path;
+    }
+
+    int hops(int node) {
+        int hops = 0;
+        for (int e = pred[node]; e >= 0; e = pred[graph.from[e]]) {
+            hops++;
+        }
+        return hops;
+    }
+
+    /** The path to {@code node} comes by {@code over}. */
+    boolean comesBy(int node, int over) {
+        if (node == over) {
+            return true;
+        }
+        for (int e = pred[node]; e >= 0; e = pred[graph.from[e]]) {
+            if (graph.from[e] == over) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void push(long key, int node) {
+        if (heapSize == heapKey.length) {
+            heapKey = Arrays.copyOf(heapKey, heapSize * 2);
+            heapNode = Arrays.copyOf(heapNode, heapSize * 2);
+        }
+        int i = heapSize++;
+        while (i > 0) {
+            int parent = (i - 1) >>> 1;
+            if (heapKey[parent] <= key) {
+                break;
+            }
+            heapKey[i] = heapKey[parent];
+            heapNode[i] = heapNode[parent];
+            i = parent;
+        }
+        heapKey[i] = key;
+        heapNode[i] = node;
+    }
+
+    private int pop() {
+        int top = heapNode[0];
+        long key = heapKey[--heapSize];
+        int node = heapNode[heapSize];
+        int i = 0;
+        while (true) {
+            int child = 2 * i + 1;
+            if (child >= heapSize) {
+                break;
+            }
+            if (child + 1 < heapSize && heapKey[child + 1] < heapKey[child]) {
+                child++;
+            }
+            if (heapKey[child] >= key) {
+                break;
+            }
+            heapKey[i] = heapKey[child];
+            heapNode[i] = heapNode[child];
+            i = child;
+        }
+        heapKey[i] = key;
+        heapNode[i] = node;
+        return top;
+    }
+}

@@ -1,0 +1,237 @@
+package housewright.signal;
+
+import housewright.model.LocalRef.Spot;
+import housewright.model.Project;
+import housewright.model.Ref.Address;
+import housewright.model.Shape.Socket;
+import housewright.signal.GraphBuilder.PortKey;
+import housewright.signal.Layout.Side;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The finished graph as flat arrays. Edge numbers run in order of the node they leave: those of node {@code u} are
+ * {@code start[u]} to {@code start[u + 1] - 1}. Edges that touch a gated channel are not among them.
+ */
+final class SignalGraph {
+    final Project project;
+    final Moment moment;
+    final List<Piece> pieces;
+    final Map<String, Integer> pieceIndex;
+    final int nodes;
+    final int[] start;
+    final int[] to;
+    final int[] from;
+    final long[] delay;
+    final double[] gain;
+    final Cause[] cause;
+    /** One of several sources patched to a leaving channel; only one of them can hold. */
+    final boolean[] contested;
+
+    final boolean anyContested;
+    final Map<Integer, String> intoUnknown;
+    final List<DeadJoin> deadJoins;
+    final Map<String, String> notHolding;
+    /** What is stopped by a switch that is off or a channel that is muted. */
+    final Edges stopped = new Edges();
+
+    final Map<Integer, String> gatedBy;
+    final GraphBuilder builder;
+    private final List<OpenNodes.Extra> extras;
+    private final int laidOut;
+    private final int[] owner;
+    private final @Nullable Address[] addresses;
+    private int @Nullable [] inStart;
+    private int @Nullable [] inEdge;
+
+    SignalGraph(GraphBuilder builder, BitSet gated) {
+        this.builder = builder;
+        this.project = builder.project;
+        this.moment = builder.moment;
+        this.pieces = builder.pieces;
+        this.pieceIndex = builder.pieceIndex;
+        this.extras = builder.extras;
+        this.laidOut = builder.laidOut;
+        this.nodes = builder.nodeCount();
+        this.intoUnknown = builder.intoUnknown;
+        this.deadJoins = builder.deadJoins;
+        this.notHolding = builder.notHolding;
+        this.gatedBy = builder.gatedBy;
+        this.owner = owners();
+        this.addresses = new Address[nodes];
+        Edges found = builder.edges;
+        start = new int[nodes + 1];
+        int kept = 0;
+        for (int e = 0; e < found.count; e++) {
+            if (gated.get(found.from[e]) || gated.get(found.to[e])) {
+                stopped.add(found.from[e], found.to[e], found.delay[e], found.gain[e], found.cause[e]);
+                found.from[e] = -1 - found.from[e];
+            } else {
+                start[found.from[e] + 1]++;
+                kept++;
+            }
+        }
+        for (int u = 0; u < nodes; u++) {
+            start[u + 1] += start[u];
+        }
+        int[] next = start.clone();
+        from = new int[kept];
+        to = new int[kept];
+        delay = new long[kept];
+        gain = new double[kept];
+        cause = new Cause[kept];
+        for (int e = 0; e < found.count; e++) {
+            if (found.from[e] < 0) {
+                continue;
+            }
+            int at = next[found.from[e]]++;
+            from[at] = found.from[e];
+            to[at] = found.to[e];
+            delay[at] = found.delay[e];
+            gain[at] = found.gain[e];
+            cause[at] = found.cause[e];
+        }
+        contested = new boolean[kept];
+        anyContested = markContested();
+    }
+
+    private int[] owners() {
+        int[] owners = new int[nodes];
+        for (int p = 0; p < pieces.size(); p++) {
+            Piece piece = pieces.get(p);
+            Layout layout = piece.layout();
+            int size = layout == null ? 0 : layout.nodes.size();
+            java.util.Arrays.fill(owners, piece.base(), piece.base() + size, p);
+        }
+        for (int i = 0; i < extras.size(); i++) {
+            owners[laidOut + i] = extras.get(i).piece();
+        }
+        return owners;
+    }
+
+    private boolean markContested() {
+        int[] sources = new int[nodes];
+        boolean any = false;
+        for (int e = 0; e < to.length; e++) {
+            if (cause[e] instanceof Cause.ByPatch && side(to[e]) == Side.LEAVING) {
+                any |= ++sources[to[e]] > 1;
+            }
+        }
+        if (any) {
+            for (int e = 0; e < to.length; e++) {
+                contested[e] = cause[e] instanceof Cause.ByPatch && sources[to[e]] > 1;
+            }
+        }
+        return any;
+    }
+
+    /** Numbers of the edges into each node. */
+    int[] inEdges() {
+        if (inEdge == null) {
+            indexIncoming();
+        }
+        return inEdge == null ? new int[0] : inEdge;
+    }
+
+    /** Where the edges into each node start in {@link #inEdges}. */
+    int[] inStarts() {
+        if (inStart == null) {
+            indexIncoming();
+        }
+        return inStart == null ? new int[nodes + 1] : inStart;
+    }
+
+    private void indexIncoming() {
+        int[] starts = new int[nodes + 1];
+        for (int v : to) {
+            starts[v + 1]++;
+        }
+        for (int v = 0; v < nodes; v++) {
+            starts[v + 1] += starts[v];
+        }
+        int[] next = starts.clone();
+        int[] edges = new int[to.length];
+        for (int e = 0; e < to.length; e++) {
+            edges[next[to[e]]++] = e;
+        }
+        inStart = starts;
+        inEdge = edges;
+    }
+
+    Piece piece(int node) {
+        return pieces.get(owner[node]);
+    }
+
+    int pieceNumber(int node) {
+        return owner[node];
+    }
+
+    Spot spot(int node) {
+        Layout layout = piece(node).layout();
+        return node >= laidOut || layout == null
+                ? extras.get(node - laidOut).spot()
+                : layout.nodes.get(node - piece(node).base()).spot();
+    }
+
+    Side side(int node) {
+        Layout layout = piece(node).layout();
+        return node >= laidOut || layout == null
+                ? extras.get(node - laidOut).side()
+                : layout.nodes.get(node - piece(node).base()).side();
+    }
+
+    @Nullable
+    Socket socket(int node) {
+        Layout layout = piece(node).layout();
+        return node >= laidOut || layout == null
+                ? extras.get(node - laidOut).socket()
+                : layout.nodes.get(node - piece(node).base()).socket();
+    }
+
+    /** The node as a place in the file; the channel is left out where a port has only one. */
+    Address address(int node) {
+        Address known = addresses[node];
+        if (known == null) {
+            Spot spot = spot(node);
+            Socket socket = socket(node);
+            boolean single = socket != null
+                    && !socket.open()
+                    && (socket.arriving().isEmpty() ? socket.leaving() : socket.arriving()).size() == 1;
+            known = new Address(piece(node).id(), single ? new Spot(spot.name(), null) : spot);
+            addresses[node] = known;
+        }
+        return known;
+    }
+
+    /** The cables in the port of this node. */
+    List<String> plugged(int node) {
+        return builder.plugged.getOrDefault(new PortKey(owner[node], spot(node).name()), List.of());
+    }
+
+    /** Where a feed begins (leaving) or ends (arriving); -1 where that place is not there. */
+    int end(Address address, boolean begins) {
+        Integer index = pieceIndex.get(address.thing());
+        return index == null ? -1 : builder.nodeIfKnown(index, address.spot(), !begins);
+    }
+
+    /** Ports that have a cable in them, by piece and name. */
+    Map<PortKey, List<String>> plugged() {
+        return new HashMap<>(builder.plugged);
+    }
+
+    List<Integer> contestedInto(int node) {
+        List<Integer> edges = new ArrayList<>();
+        int[] starts = inStarts();
+        int[] in = inEdges();
+        for (int i = starts[node]; i < starts[node + 1]; i++) {
+            if (contested[in[i]]) {
+                edges.add(in[i]);
+            }
+        }
+        return edges;
+    }
+}
