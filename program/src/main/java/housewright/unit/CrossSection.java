@@ -1,6 +1,8 @@
 package housewright.unit;
 
-/** Copper cross-section of a conductor in mm2, or its American wire gauge from 4/0 to 56 as a solid wire (ASTM B258). */
+/**
+ * Copper cross-section of a conductor in mm2, or its American wire gauge from 4/0 to 56 as a solid wire (ASTM B258).
+ */
 public record CrossSection(double value, Unit unit) implements Quantity, Comparable<CrossSection> {
 
     public CrossSection {

@@ -1,8 +1,8 @@
 package housewright.unit;
 
 /**
- * How much later something comes out than it went in: a time ({@code 0.7 ms}) or a number of frames of the picture that passes
- * ({@code 1 frame}, {@code 1.5 frames}), 0 or more.
+ * How much later something comes out than it went in: a time ({@code 0.7 ms}) or a number of frames of the picture that
+ * passes ({@code 1 frame}, {@code 1.5 frames}), 0 or more.
  */
 public record Delay(double value, Unit unit) implements Quantity {
 
@@ -18,7 +18,10 @@ public record Delay(double value, Unit unit) implements Quantity {
         return new Delay(frames, Unit.FRAME);
     }
 
-    /** Reads text such as {@code 0.7 ms} or {@code 2 frames}; throws a {@link UnitException} that says what is wrong with any other. */
+    /**
+     * Reads text such as {@code 0.7 ms} or {@code 2 frames}; throws a {@link UnitException} that says what is wrong
+     * with any other.
+     */
     public static Delay parse(String text) {
         return Quantities.parse(Delay.class, text);
     }

@@ -36,6 +36,9 @@ enum Dimension {
     LUMINANCE("luminance", false, "300 cd/m2", Luminance.class),
     DELAY("delay", false, "0.7 ms", Delay.class);
 
+    /** Anything nearer to zero is what sums leave over. */
+    private static final double SMALLEST = 1e-18;
+
     private static final Map<Class<?>, Dimension> BY_KIND = byKind();
 
     private final String word;
@@ -56,10 +59,6 @@ enum Dimension {
             throw new IllegalArgumentException(kind.getName() + " is not a kind of quantity");
         }
         return found;
-    }
-
-    static @Nullable Dimension findByKind(Class<?> kind) {
-        return BY_KIND.get(kind);
     }
 
     /** As the trade says it: a mass is a weight. */
@@ -122,7 +121,28 @@ enum Dimension {
         if (trouble != null) {
             throw new IllegalArgumentException(value + " " + unit.symbol() + " " + trouble);
         }
-        return Math.abs(value) < 1e-18 ? 0.0 : value;
+        return withoutDust(value, unit);
+    }
+
+    /**
+     * Arithmetic leaves the last bits of a double to chance; where a compound form such as {@code 1 ft 7 in} is meant,
+     * they decide whether it can be printed, so the nearest one within four of them is taken.
+     */
+    private static double withoutDust(double value, Unit unit) {
+        if (Math.abs(value) < SMALLEST) {
+            return 0.0;
+        }
+        if (unit.smaller() == null) {
+            return value;
+        }
+        int parts = 1;
+        Unit larger = unit;
+        for (Unit smaller = unit.smaller(); smaller != null; smaller = smaller.smaller()) {
+            parts *= larger.smallerPerOne(smaller);
+            larger = smaller;
+        }
+        double nearest = Math.rint(value * parts) / parts;
+        return Math.abs(nearest - value) <= 4 * Math.ulp(value) ? nearest : value;
     }
 
     /** What is wrong with a value in a unit that this kind takes, to be read after the value; null when nothing is. */
@@ -135,7 +155,7 @@ enum Dimension {
             return switch (unit) {
                 case DEGREE_CELSIUS, DEGREE_FAHRENHEIT -> "is below absolute zero";
                 case AWG -> WireGauge.RANGE;
-                default -> isNegative();
+                default -> negativeTrouble();
             };
         }
         if (unit == Unit.RACK_UNIT && value * 2 != Math.rint(value * 2)) {
@@ -147,7 +167,7 @@ enum Dimension {
         return null;
     }
 
-    String isNegative() {
+    String negativeTrouble() {
         return "is negative, which " + wordWithArticle() + " cannot be";
     }
 

@@ -1,6 +1,8 @@
 package housewright.unit;
 
-/** How much more or less comes out than goes in, in dB; a loss is negative. It is what may be added to a {@link Level}. */
+/**
+ * How much more or less comes out than goes in, in dB; a loss is negative. It is what may be added to a {@link Level}.
+ */
 public record Gain(double value, Unit unit) implements Quantity, Comparable<Gain> {
 
     public Gain {

@@ -3,9 +3,10 @@ package housewright.unit;
 /**
  * A level in dB over a reference: electrical (dBu, dBV), digital (dBFS) or sound pressure (dB SPL, dBA).
  *
- * <p>Levels are not amounts: two of them do not add. A {@link Gain} added to a level gives a level over the same reference; the
- * difference of two levels over one reference is a gain. dBu and dBV convert into each other (0 dBV = 2.218 dBu, because 0 dBu is the
- * square root of 0.6 V, and 0 dBV is 1 V); what dBFS means in volts depends on the converter: see {@link FullScale}.
+ * <p>Levels are not amounts: two of them do not add. A {@link Gain} added to a level gives a level over the same
+ * reference; the difference of two levels over one reference is a gain. dBu and dBV convert into each other (0 dBV =
+ * 2.218 dBu, because 0 dBu is the square root of 0.6 V, and 0 dBV is 1 V); what dBFS means in volts depends on the
+ * converter: see {@link FullScale}.
  */
 public record Level(double value, Unit unit) implements Quantity, Comparable<Level> {
 

@@ -1,8 +1,8 @@
 package housewright.unit;
 
 /**
- * Electrical or acoustic power in W, 0 or more. Apparent power in VA counts as the same number of watts, and stays written in
- * VA.
+ * Electrical or acoustic power in W, 0 or more. Apparent power in VA counts as the same number of watts, and stays
+ * written in VA.
  */
 public record Power(double value, Unit unit) implements Quantity, Comparable<Power> {
 

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * What can be asked of every kind of quantity by its class: for readers of files, schemas, forms. {@link VideoFormat}, which is written
- * in one word too, answers the same questions but is no {@link Quantity}.
+ * What can be asked of every kind of quantity by its class: for readers of files, schemas, forms. {@link VideoFormat},
+ * which is written in one word too, answers the same questions but is no {@link Quantity}.
  */
 public final class Quantities {
     private Quantities() {}

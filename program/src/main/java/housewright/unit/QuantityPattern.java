@@ -5,10 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** What {@link QuantityReader} reads, as a regular expression in what ECMA-262 (with or without its u flag) and Java have in common. */
+/**
+ * What {@link QuantityReader} reads, as a regular expression in what ECMA-262 (plain or with its flag u or v) and Java
+ * have in common.
+ */
 final class QuantityPattern {
     private static final String SPACES = "[ \\t\\u00a0\\u202f]*";
-    private static final String MINUS = "[\\u2212-]";
+    private static final String MINUS = "[\\u2212\\-]";
     private static final String WHOLE = "[0-9]{1," + QuantityReader.WHOLE_DIGITS + "}";
     private static final String ONLY_DECIMALS = "\\.[0-9]{1," + QuantityReader.DECIMAL_DIGITS + "}";
     private static final String DECIMALS = "(?:" + ONLY_DECIMALS + ")?";
@@ -45,7 +48,7 @@ final class QuantityPattern {
     }
 
     private static String sign(Unit unit) {
-        return unit.least() == 0 ? "\\+?" : "[+\\u2212-]?";
+        return unit.least() == 0 ? "\\+?" : "[+\\u2212\\-]?";
     }
 
     private static String spellings(Unit unit) {

@@ -3,14 +3,17 @@ package housewright.unit;
 /**
  * Reads one quantity in a single pass over its text.
  *
- * <p>A sign, up to twelve digits, a point with up to forty digits, a unit; after some units a smaller one follows ({@code 6 ft 3 in}).
- * Spaces between them are free. {@link QuantityPattern} says the same as a regular expression.
+ * <p>A sign, up to twelve digits, a point with up to forty digits, a unit; after some units a smaller one follows
+ * ({@code 6 ft 3 in}). Spaces between them are free. {@link QuantityPattern} says the same as a regular expression.
  */
 final class QuantityReader {
     static final int WHOLE_DIGITS = 12;
     static final int DECIMAL_DIGITS = 40;
 
-    /** A double holds every whole number of so many digits, and so many powers of ten, so that one division rounds correctly. */
+    /**
+     * A double holds every whole number of so many digits, and so many powers of ten, so that one division rounds
+     * correctly.
+     */
     private static final int EXACT_DIGITS = 15;
 
     private static final double[] POWERS_OF_TEN = {
@@ -50,13 +53,11 @@ final class QuantityReader {
             return gauge();
         }
         boolean negative = sign();
-        double size = number(WHOLE_DIGITS);
+        double amount = number(WHOLE_DIGITS);
         Unit unit = unit();
-        if (at < end) {
-            size += smallerParts(unit);
-        }
+        double size = withSmallerParts(amount, unit);
         double value = negative ? -size : size;
-        String trouble = negative && unit.least() == 0 ? dimension.isNegative() : dimension.findTrouble(value, unit);
+        String trouble = negative && unit.least() == 0 ? dimension.negativeTrouble() : dimension.findTrouble(value, unit);
         if (trouble != null) {
             throw wrong(trouble);
         }
@@ -105,7 +106,9 @@ final class QuantityReader {
         return valueOf(start, point, stop);
     }
 
-    /** Numbers as other countries, other programs and tape measures write them, which cannot be read without guessing. */
+    /**
+     * Numbers as other countries, other programs and tape measures write them, which cannot be read without guessing.
+     */
     private void refuseForeignNumber(int stop) {
         char next = stop < end ? text.charAt(stop) : ' ';
         char afterNext = stop + 1 < end ? text.charAt(stop + 1) : ' ';
@@ -137,7 +140,10 @@ final class QuantityReader {
         return digits / POWERS_OF_TEN[decimals];
     }
 
-    /** Steps over a unit and the spaces around it: all the rest of the text where that is a unit, else up to a space or digit. */
+    /**
+     * Steps over a unit and the spaces around it: all the rest of the text where that is a unit, else up to a space or
+     * digit.
+     */
     private Unit unit() {
         skipSpaces();
         if (at == end) {
@@ -160,34 +166,40 @@ final class QuantityReader {
         return unit;
     }
 
-    /** What follows a larger unit, as a fraction of it. */
-    private double smallerParts(Unit larger) {
-        if (larger.smaller() == null || !isDigit(text.charAt(at))) {
-            throw wrong("goes on after its unit");
-        }
-        if (decimal) {
-            throw wrong("has a decimal before its last unit");
-        }
-        double amount = number(2);
-        Unit unit = unit();
-        int perNextLarger = 1;
-        int perLarger = 1;
-        for (Unit step = larger; step != unit; ) {
-            Unit smaller = step.smaller();
-            if (smaller == null) {
-                throw wrong("has its units in the wrong order; the larger one goes first");
+    /**
+     * What follows a larger unit, and the whole in that unit. It is counted in the smallest unit and divided once, so
+     * that {@code 1 ft 7 in} is the double nearest to 19/12.
+     */
+    private double withSmallerParts(double amount, Unit first) {
+        double count = amount;
+        int parts = 1;
+        for (Unit last = first; at < end; ) {
+            if (last.smaller() == null || !isDigit(text.charAt(at))) {
+                throw wrong("goes on after its unit");
             }
-            perNextLarger = step.smallerPerOne(smaller);
-            perLarger *= perNextLarger;
-            step = smaller;
+            if (decimal) {
+                throw wrong("has a decimal before its last unit");
+            }
+            double next = number(2);
+            Unit unit = unit();
+            int most = 1;
+            for (Unit step = last; step != unit; ) {
+                Unit smaller = step.smaller();
+                if (smaller == null) {
+                    throw wrong("has its units in the wrong order; the larger one goes first");
+                }
+                most = step.smallerPerOne(smaller);
+                parts *= most;
+                count *= most;
+                step = smaller;
+            }
+            if (Math.floor(next) >= most) {
+                throw wrong("has too many " + unit.symbol() + " after " + last.symbol());
+            }
+            count += next;
+            last = unit;
         }
-        if (Math.floor(amount) >= perNextLarger || unit == larger) {
-            throw wrong("has too many " + unit.symbol() + " after " + larger.symbol());
-        }
-        if (at < end) {
-            amount += smallerParts(unit);
-        }
-        return amount / perLarger;
+        return count / parts;
     }
 
     /** @param stop where the word ends that should have been the unit */
@@ -206,7 +218,7 @@ final class QuantityReader {
         }
         Unit nearest = named != null ? named : UnitSpelling.findNearest(rest, dimension);
         String advice = nearest == null ? "" : ", nearest is " + nearest.symbol();
-        return UnitException.of(dimension, text, "has the unknown unit " + rest + advice, nearest);
+        return UnitException.of(dimension, text, "has the unknown unit " + UnitException.shown(rest) + advice, nearest);
     }
 
     private UnitException wrong(String problem) {

@@ -25,7 +25,7 @@ final class QuantityWriter {
     static String number(double value) {
         return value == Math.rint(value)
                 ? Long.toString((long) value)
-                : new BigDecimal(Double.toString(value)).toPlainString();
+                : new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
     }
 
     /** {@code 6 ft 3 in}, or null where a decimal says it as exactly and shorter. */

@@ -8,9 +8,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * Every unit that a quantity can be written in: its symbol, and how it turns into the base unit of its kind.
  *
- * <p>Factors are kept as a multiplier and a divisor that a double holds exactly, so that {@code 9 mm} is 0.009 m and not
- * 0.009000000000000001 m. They are exact by definition: foot 0.3048 m, pound 0.45359237 kg, pound-force 4.4482216152605 N (NIST SP 811,
- * appendix B.8).
+ * <p>Factors are kept as a multiplier and a divisor that a double holds exactly, so that {@code 9 mm} is 0.009 m and
+ * not 0.009000000000000001 m. They are exact by definition: foot 0.3048 m, pound 0.45359237 kg, pound-force
+ * 4.4482216152605 N (NIST SP 811, appendix B.8).
  */
 public enum Unit {
     MILLIMETRE(Dimension.LENGTH, "mm", 1, 1000),

@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** A text that is not the quantity that was due. The message says what was found, what is wrong with it, and how to write it. */
+/**
+ * A text that is not the quantity that was due. The message says what was found, what is wrong with it, and how to
+ * write it.
+ */
 public final class UnitException extends IllegalArgumentException {
     private static final long serialVersionUID = 1L;
     private static final int LONGEST_QUOTE = 40;
@@ -60,9 +63,14 @@ public final class UnitException extends IllegalArgumentException {
         return new UnitException(message, found, usual, example, null);
     }
 
-    /** In quotation marks, cut where it is too long to show, without what would upset a terminal. */
+    /** In quotation marks, cut where it is too long to show. */
     private static String quoted(String found) {
         String start = found.length() <= LONGEST_QUOTE ? found : found.substring(0, LONGEST_QUOTE) + "…";
-        return '"' + start.replaceAll("\\p{Cntrl}|\\p{Cs}", "?") + '"';
+        return '"' + shown(start) + '"';
+    }
+
+    /** Without what would upset a terminal. */
+    static String shown(String found) {
+        return found.replaceAll("\\p{Cntrl}|\\p{Cs}", "?");
     }
 }

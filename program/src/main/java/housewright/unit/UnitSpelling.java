@@ -8,7 +8,10 @@ import org.jspecify.annotations.Nullable;
 
 /** Finds the unit that was probably meant by a word that is none. Asked only when there is an error to report. */
 final class UnitSpelling {
-    /** Words that are not read, because there would be no end to them, but known well enough to say what to write instead. */
+    /**
+     * Words that are not read, because there would be no end to them, but known well enough to say what to write
+     * instead.
+     */
     private static final String WORDS = """
             mm millimetres millimeters
             cm centimetres centimeters
@@ -62,12 +65,14 @@ final class UnitSpelling {
 
     private static final int LONGEST_WORD = 20;
 
+    private static final Map<String, Unit> KNOWN = words();
+
     private UnitSpelling() {}
 
     /** The unit of any kind that this word names in full, in whatever case; null for none. */
     static @Nullable Unit findNamed(String word) {
         Unit exact = Unit.findBySymbol(word);
-        return exact != null ? exact : words().get(lower(word));
+        return exact != null ? exact : KNOWN.get(lower(word));
     }
 
     /** The unit of the due kind whose symbol or name is nearest; null when nothing is near. */
@@ -77,7 +82,7 @@ final class UnitSpelling {
         }
         Unit nearest = null;
         double least = MOST_WRONG;
-        for (var entry : words().entrySet()) {
+        for (var entry : KNOWN.entrySet()) {
             String known = entry.getKey();
             double share = (double) editDistance(lower(word), known) / Math.max(word.length(), known.length());
             if (due.takes(entry.getValue()) && (share < least || (nearest == null && share == least))) {
@@ -88,7 +93,10 @@ final class UnitSpelling {
         return nearest;
     }
 
-    /** Symbols first, so that they win over names that are as near. Where case alone tells two apart (mW, MW), the first wins. */
+    /**
+     * Symbols first, so that they win over names that are as near. Where case alone tells two apart (mW, MW), the first
+     * wins.
+     */
     private static Map<String, Unit> words() {
         var words = new LinkedHashMap<String, Unit>();
         for (Unit unit : Unit.values()) {

@@ -7,10 +7,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * The size and rate of a moving picture: {@code 1080p50}, {@code 1080i50}, {@code 720p59.94}, {@code 1920x1200p60}.
  *
- * <p>After {@code p} (progressive) stand frames a second. After {@code i} (interlaced) stand FIELDS a second, two to a frame, as
- * broadcasters and SMPTE ST 274 count them: {@code 1080i50} has 25 frames a second. The EBU also writes 1080i/25 for the same; because
- * one could be taken for the other, interlaced rates below 47 are refused. 23.98, 29.97, 47.95, 59.94 and 119.88 are short for 24, 30,
- * 48, 60 and 120 times 1000/1001.
+ * <p>After {@code p} (progressive) stand frames a second. After {@code i} (interlaced) stand FIELDS a second, two to a
+ * frame, as broadcasters and SMPTE ST 274 count them: {@code 1080i50} has 25 frames a second. The EBU also writes
+ * 1080i/25 for the same; because one could be taken for the other, interlaced rates below 47 are refused. 23.98, 29.97,
+ * 47.95, 59.94 and 119.88 are short for 24, 30, 48, 60 and 120 times 1000/1001.
  *
  * @param width pixels in a line, 10 to 99999
  * @param height lines, 10 to 99999
@@ -96,9 +96,9 @@ public record VideoFormat(int width, int height, boolean interlaced, double rate
     }
 
     /**
-     * The nominal rate of the one serial digital link that carries this format as 4:2:2, 10 bit (a rate over 1.001 counts with the whole
-     * one): 270 Mbit/s (SMPTE ST 259), 1.485 (ST 292-1), 2.97 (ST 424), 5.94 (ST 2081-1) or 11.88 Gbit/s (ST 2082-1). Empty where no such
-     * link does, as for the sizes of computers.
+     * The nominal rate of the one serial digital link that carries this format as 4:2:2, 10 bit (a rate over 1.001
+     * counts with the whole one): 270 Mbit/s (SMPTE ST 259), 1.485 (ST 292-1), 2.97 (ST 424), 5.94 (ST 2081-1) or 11.88
+     * Gbit/s (ST 2082-1). Empty where no such link does, as for the sizes of computers.
      */
     public Optional<DataRate> findSdiRate() {
         boolean simple = FILM_TO_30.contains(rate);
