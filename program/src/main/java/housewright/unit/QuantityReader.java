@@ -57,7 +57,8 @@ final class QuantityReader {
         Unit unit = unit();
         double size = withSmallerParts(amount, unit);
         double value = negative ? -size : size;
-        String trouble = negative && unit.least() == 0 ? dimension.negativeTrouble() : dimension.findTrouble(value, unit);
+        String trouble =
+                negative && unit.least() == 0 ? dimension.negativeTrouble() : dimension.findTrouble(value, unit);
         if (trouble != null) {
             throw wrong(trouble);
         }

@@ -74,8 +74,8 @@ class PublishedFactorsTest {
     }
 
     /**
-     * ASTM B258: areas of solid wires as tables print them to three figures (rows of 10 to 24 computed from its
-     * geometry); the diameters of 4/0, 36 and 10 AWG are 0.4600 in, 0.0050 in and 0.1019 in.
+     * ASTM B258: areas of solid wires as tables print them, those of 4/0 and 1/0 from memory. The geometry is defined by
+     * the diameters of 4/0 (0.4600 in) and 36 AWG (0.0050 in); 0.1019 in of 10 AWG is from memory.
      */
     @ParameterizedTest(name = "{0} is {1} mm2")
     @CsvSource({

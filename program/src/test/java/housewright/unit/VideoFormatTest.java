@@ -74,7 +74,8 @@ class VideoFormatTest {
     }
 
     /**
-     * SMPTE ST 259 (270 Mbit/s), ST 292-1 (1.485 Gbit/s), ST 424 (2.97), ST 2081-1 (5.94) and ST 2082-1 (11.88).
+     * SMPTE ST 259 (270 Mbit/s), ST 292-1 (1.485 Gbit/s), ST 424 (2.97), ST 2081-1 (5.94) and ST 2082-1 (11.88); which
+     * format belongs to which is from memory, and held to the size of the picture below.
      */
     @ParameterizedTest(name = "{0} takes {1}")
     @CsvSource({
