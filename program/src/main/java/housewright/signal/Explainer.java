@@ -227,7 +227,7 @@ final class Explainer {
         BitSet wanted = new Backward(graph).reaching(destination);
         Stop stopped = stoppedEdge(search, wanted);
         if (stopped == null) {
-            stopped = deadJoin(search, wanted);
+            stopped = unjoined(search, wanted);
         }
         if (stopped == null) {
             stopped = contested(search, wanted);
@@ -275,11 +275,11 @@ final class Explainer {
         return false;
     }
 
-    private @Nullable Stop deadJoin(Search search, BitSet wanted) {
-        for (DeadJoin dead : graph.deadJoins) {
-            Stop stop = deadJoin(dead, dead.one(), dead.other(), search, wanted);
+    private @Nullable Stop unjoined(Search search, BitSet wanted) {
+        for (Unjoined dead : graph.unjoined) {
+            Stop stop = unjoined(dead, dead.one(), dead.other(), search, wanted);
             if (stop == null) {
-                stop = deadJoin(dead, dead.other(), dead.one(), search, wanted);
+                stop = unjoined(dead, dead.other(), dead.one(), search, wanted);
             }
             if (stop != null) {
                 return stop;
@@ -288,7 +288,7 @@ final class Explainer {
         return null;
     }
 
-    private @Nullable Stop deadJoin(DeadJoin dead, Address one, Address other, Search search, BitSet wanted) {
+    private @Nullable Stop unjoined(Unjoined dead, Address one, Address other, Search search, BitSet wanted) {
         int from = leavingNode(one, search);
         return from >= 0 && touches(other, wanted)
                 ? new Stop(graph.address(from), Said.cause(dead.cause()) + " does not join: " + dead.why())

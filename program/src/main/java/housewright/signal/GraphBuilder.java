@@ -44,7 +44,7 @@ final class GraphBuilder {
     final List<OpenNodes.Extra> extras = new ArrayList<>();
     final Edges edges = new Edges();
     final Map<Integer, String> gatedBy = new LinkedHashMap<>();
-    final List<DeadJoin> deadJoins = new ArrayList<>();
+    final List<Unjoined> unjoined = new ArrayList<>();
     final Map<PortKey, List<String>> plugged = new HashMap<>();
     /** Nodes from which a cable leads to where nobody knows yet, and the words for it. */
     final Map<Integer, String> intoUnknown = new LinkedHashMap<>();
@@ -258,9 +258,9 @@ final class GraphBuilder {
         }
         String clash = clash(first, second);
         if (clash != null) {
-            deadJoins.add(new DeadJoin(cause, one, other, clash));
+            unjoined.add(new Unjoined(cause, one, other, clash));
         } else if (first.port().signal() != Signal.ETHERNET && !joinChannels(a, first, b, second, cause)) {
-            deadJoins.add(new DeadJoin(cause, one, other, "no channel leaves one end and arrives at the other"));
+            unjoined.add(new Unjoined(cause, one, other, "no channel leaves one end and arrives at the other"));
         }
     }
 
@@ -346,7 +346,7 @@ final class GraphBuilder {
                         ? layout.model.patch() != null && layout.model.patch().free()
                         : layout.mayPatch(from - piece.base(), to - piece.base());
                 if (!allowed) {
-                    deadJoins.add(new DeadJoin(
+                    unjoined.add(new Unjoined(
                             cause,
                             new Address(piece.id(), pair.from()),
                             new Address(piece.id(), pair.to()),
@@ -408,7 +408,7 @@ final class GraphBuilder {
                 new PortKey(a, one.spot().name()), new PortKey(b, other.spot().name()), send.vlan());
         if (answer.over() == null) {
             notHolding.put(entity, answer.why());
-            deadJoins.add(new DeadJoin(new Cause.BySend(send.id(), List.of()), one, other, answer.why()));
+            unjoined.add(new Unjoined(new Cause.BySend(send.id(), List.of()), one, other, answer.why()));
             return;
         }
         edges.add(from, to, nanos(send.delay(), null, -1), 0, new Cause.BySend(send.id(), answer.over()));
@@ -443,7 +443,7 @@ final class GraphBuilder {
         Cause cause = new Cause.ByRadio(link.id());
         String clash = clash(first, second);
         if (clash != null) {
-            deadJoins.add(new DeadJoin(cause, one, other, clash));
+            unjoined.add(new Unjoined(cause, one, other, clash));
             return;
         }
         long delay = nanos(link.delay(), null, -1);

@@ -34,7 +34,7 @@ final class SignalGraph {
 
     final boolean anyContested;
     final Map<Integer, String> intoUnknown;
-    final List<DeadJoin> deadJoins;
+    final List<Unjoined> unjoined;
     final Map<String, String> notHolding;
     /** What is stopped by a switch that is off or a channel that is muted. */
     final Edges stopped = new Edges();
@@ -58,7 +58,7 @@ final class SignalGraph {
         this.laidOut = builder.laidOut;
         this.nodes = builder.nodeCount();
         this.intoUnknown = builder.intoUnknown;
-        this.deadJoins = builder.deadJoins;
+        this.unjoined = builder.unjoined;
         this.notHolding = builder.notHolding;
         this.gatedBy = builder.gatedBy;
         this.owner = owners();

@@ -4,9 +4,11 @@ import housewright.model.Feed;
 import housewright.model.Library;
 import housewright.model.Project;
 import housewright.model.Types;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -58,6 +60,47 @@ public final class Signals {
             proofs = known;
         }
         return known;
+    }
+
+    /** Every way round with a gain of 0 dB or more, one for each part of the graph that has any. */
+    public List<Loop> loops() {
+        return new Loops(graph).find();
+    }
+
+    /** Where sound and picture of one happening meet. */
+    public List<SoundToPicture> soundToPicture() {
+        return LipSync.find(graph, proofs());
+    }
+
+    /** The level at the end of each hop of a proof's path. */
+    public List<LevelAt> levels(PairProof proof) {
+        return new Levels(graph).along(proof.hops());
+    }
+
+    /** Leaving channels to which several sources are patched. */
+    public List<Contested> contested() {
+        Map<Integer, List<Cause.ByPatch>> sources = new TreeMap<>();
+        for (int e = 0; e < graph.to.length; e++) {
+            if (graph.contested[e] && graph.cause[e] instanceof Cause.ByPatch patch) {
+                sources.computeIfAbsent(graph.to[e], node -> new ArrayList<>()).add(patch);
+            }
+        }
+        return sources.entrySet().stream()
+                .map(each -> new Contested(graph.address(each.getKey()), each.getValue()))
+                .toList();
+    }
+
+    /** What is there and joins nothing. */
+    public List<Unjoined> unjoined() {
+        return List.copyOf(graph.unjoined);
+    }
+
+    /**
+     * The cheapest mend of a feed that is not proven: by price, then minutes, then number of changes, then ids. None
+     * where the feed is proven, or where nothing within reach mends it.
+     */
+    public List<Mend> mends(FeedProof proof) {
+        return new Mender(this).mends(proof);
     }
 
     public int nodeCount() {
