@@ -1,0 +1,72 @@
+package housewright.file;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Collects everything that is wrong with one file. */
+final class Errors {
+    /** How many are listed; a file with more has one cause for many of them. */
+    static final int MOST_LISTED = 200;
+
+    /** How many are kept to be sorted before the first are listed. */
+    private static final int MOST_KEPT = 10_000;
+
+    /** The nearest word is looked for only where the error is listed. */
+    private record Draft(
+            Span span,
+            String path,
+            String found,
+            String expected,
+            @Nullable String word,
+            Collection<String> candidates) {}
+
+    private final List<Draft> drafts = new ArrayList<>();
+    private int count;
+
+    boolean isEmpty() {
+        return count == 0;
+    }
+
+    void add(Span span, String path, String found, String expected) {
+        add(span, path, found, expected, null, List.of());
+    }
+
+    /** @param word what is to be compared with the candidates for the nearest */
+    void add(
+            Span span,
+            String path,
+            String found,
+            String expected,
+            @Nullable String word,
+            Collection<String> candidates) {
+        count++;
+        if (drafts.size() < MOST_KEPT) {
+            drafts.add(new Draft(span, path, found, expected, word, candidates));
+        }
+    }
+
+    List<FileError> list(String file) {
+        drafts.sort(Comparator.<Draft>comparingInt(draft -> draft.span().line())
+                .thenComparingInt(draft -> draft.span().column()));
+        List<FileError> errors = new ArrayList<>();
+        for (Draft draft : drafts.subList(0, Math.min(drafts.size(), MOST_LISTED))) {
+            String word = draft.word();
+            String nearest = word == null ? null : Nearest.find(word, draft.candidates());
+            errors.add(new FileError(
+                    file,
+                    draft.span().line(),
+                    draft.span().column(),
+                    draft.path(),
+                    draft.found(),
+                    draft.expected(),
+                    nearest == null ? null : Shown.cut(nearest)));
+        }
+        if (count > errors.size()) {
+            errors.add(new FileError(file, 0, 0, "", (count - errors.size()) + " more errors", "", null));
+        }
+        return errors;
+    }
+}

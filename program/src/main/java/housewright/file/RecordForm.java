@@ -1,0 +1,330 @@
+package housewright.file;
+
+import housewright.model.Adapter;
+import housewright.model.CableType;
+import housewright.model.Default;
+import housewright.model.Doc;
+import housewright.model.Key;
+import housewright.model.ListForm;
+import housewright.model.Model;
+import housewright.model.Project;
+import housewright.model.Remarks;
+import housewright.model.Shorthand;
+import housewright.model.Tuple;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Method;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How the file shows one record, learnt from its components and annotations. Made when a record is first met, since
+ * start-up time counts and few files use every section.
+ */
+final class RecordForm {
+    private static final ClassValue<RecordForm> FORMS = new ClassValue<>() {
+        @Override
+        protected RecordForm computeValue(Class<?> type) {
+            return new RecordForm(type);
+        }
+    };
+
+    /**
+     * One key.
+     *
+     * @param index of the component, in the record or, for a remark, in its {@link Remarks}
+     */
+    record Part(String key, int index, boolean remark, ValueType type, RecordComponent component) {
+        @Nullable
+        String doc() {
+            Doc doc = component.getAnnotation(Doc.class);
+            return doc == null ? null : doc.value();
+        }
+
+        @Nullable
+        String written() {
+            Default absent = component.getAnnotation(Default.class);
+            return absent == null ? null : absent.value();
+        }
+    }
+
+    /** The value of an absent key, where it may be absent. */
+    record Absence(boolean allowed, @Nullable Object value) {
+        static final Absence REFUSED = new Absence(false, null);
+
+        /** For a project that is put together in spite of an error, to look for more. */
+        static final Absence NO_NUMBER = new Absence(false, 0);
+    }
+
+    private final Class<?> type;
+    private final List<Part> parts = new ArrayList<>();
+    private final Map<String, Part> byKey = new LinkedHashMap<>();
+    private final @Nullable Absence[] absences;
+    private final Constructor<?> constructor;
+    private final @Nullable Method ofText;
+    private final int size;
+    private int idIndex = -1;
+    private int remarksIndex = -1;
+
+    private RecordForm(Class<?> type) {
+        this.type = type;
+        RecordComponent[] components = type.getRecordComponents();
+        size = components.length;
+        Class<?>[] types = new Class<?>[size];
+        for (int i = 0; i < size; i++) {
+            types[i] = components[i].getType();
+            add(components[i], i);
+        }
+        absences = new Absence[parts.size()];
+        try {
+            constructor = type.getDeclaredConstructor(types);
+            constructor.setAccessible(true);
+            ofText = Shorthand.class.isAssignableFrom(type) ? type.getMethod("ofText", String.class) : null;
+        } catch (NoSuchMethodException e) {
+            throw new IllegalStateException(type.getName() + " lacks what the file needs of it", e);
+        }
+    }
+
+    private void add(RecordComponent component, int index) {
+        if (component.getType() == Remarks.class) {
+            remarksIndex = index;
+            for (Part remark : of(Remarks.class).parts) {
+                put(new Part(remark.key(), remark.index(), true, remark.type(), remark.component()));
+            }
+        } else if (component.getName().equals("id") && index == 0) {
+            idIndex = index;
+        } else {
+            Key key = component.getAnnotation(Key.class);
+            String name = key == null ? kebab(component.getName()) : key.value();
+            ValueType value =
+                    ValueType.of(component, TYPE_TABLES.contains(component.getName()) && type == Project.class);
+            put(new Part(name, index, false, value, component));
+        }
+    }
+
+    private static final Set<String> TYPE_TABLES = Set.of("models", "cableTypes", "adapters");
+
+    private void put(Part part) {
+        parts.add(part);
+        if (byKey.put(part.key(), part) != null) {
+            throw new IllegalStateException(type.getName() + " has the key " + part.key() + " twice");
+        }
+    }
+
+    static RecordForm of(Class<?> type) {
+        return FORMS.get(type);
+    }
+
+    private static String kebab(String name) {
+        StringBuilder kebab = new StringBuilder(name.length() + 2);
+        for (int i = 0; i < name.length(); i++) {
+            char c = name.charAt(i);
+            if (c >= 'A' && c <= 'Z') {
+                kebab.append('-').append((char) (c - 'A' + 'a'));
+            } else {
+                kebab.append(c);
+            }
+        }
+        return kebab.toString();
+    }
+
+    Class<?> type() {
+        return type;
+    }
+
+    /** In the order of the record, remarks last. */
+    List<Part> parts() {
+        return parts;
+    }
+
+    @Nullable
+    Part find(String key) {
+        return byKey.get(key);
+    }
+
+    Set<String> keys() {
+        return byKey.keySet();
+    }
+
+    /** Shown under its id as the key. */
+    boolean isEntity() {
+        return idIndex >= 0;
+    }
+
+    /** One of the project's types, whose ids may have dots. */
+    boolean isType() {
+        return type == Model.class || type == CableType.class || type == Adapter.class;
+    }
+
+    boolean isTuple() {
+        return Tuple.class.isAssignableFrom(type);
+    }
+
+    boolean hasShorthand() {
+        return ofText != null;
+    }
+
+    /** The part that a list stands for, in a record with a list form. */
+    @Nullable
+    Part listPart() {
+        if (ListForm.class.isAssignableFrom(type)) {
+            for (Part part : parts) {
+                if (part.type() instanceof ValueType.Many) {
+                    return part;
+                }
+            }
+        }
+        return null;
+    }
+
+    /** A record in the making. */
+    final class Draft {
+        private final @Nullable Object[] values = new Object[size];
+        private final @Nullable Object @Nullable [] remarks = remarksIndex < 0 ? null : new Object[REMARKS];
+        private final boolean[] given = new boolean[parts.size()];
+        private boolean remarked;
+
+        void set(Part part, @Nullable Object value) {
+            given[place(part)] = true;
+            if (part.remark() && remarks != null) {
+                remarks[part.index()] = value;
+                remarked = true;
+            } else {
+                values[part.index()] = value;
+            }
+        }
+
+        boolean has(Part part) {
+            return given[place(part)];
+        }
+
+        /** @throws IllegalArgumentException where the record refuses its values */
+        Object finish(@Nullable String id) {
+            for (int i = 0; i < given.length; i++) {
+                if (!given[i]) {
+                    Part part = parts.get(i);
+                    Object value = absence(part).value();
+                    if (part.remark() && remarks != null) {
+                        remarks[part.index()] = value;
+                    } else {
+                        values[part.index()] = value;
+                    }
+                }
+            }
+            if (idIndex >= 0) {
+                values[idIndex] = id;
+            }
+            if (remarks != null) {
+                values[remarksIndex] = remarked ? RecordForm.of(Remarks.class).make(remarks) : Remarks.NONE;
+            }
+            return make(values);
+        }
+    }
+
+    private static final int REMARKS = Remarks.class.getRecordComponents().length;
+
+    Draft draft() {
+        return new Draft();
+    }
+
+    private int place(Part part) {
+        return part.remark() ? parts.size() - REMARKS + part.index() : part.index() - (idIndex >= 0 ? 1 : 0);
+    }
+
+    private Object make(@Nullable Object[] values) {
+        try {
+            return constructor.newInstance(values);
+        } catch (InvocationTargetException e) {
+            throw asArgument(e);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(type.getName(), e);
+        }
+    }
+
+    /** The record that a scalar stands for. */
+    Object ofText(String text) {
+        if (ofText == null) {
+            throw new IllegalStateException(type.getName() + " has no short form");
+        }
+        return invoke(ofText, text);
+    }
+
+    static Object invoke(Method method, String text) {
+        try {
+            return method.invoke(null, text);
+        } catch (InvocationTargetException e) {
+            throw asArgument(e);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(method.toString(), e);
+        }
+    }
+
+    private static IllegalArgumentException asArgument(InvocationTargetException e) {
+        if (e.getCause() instanceof IllegalArgumentException refusal) {
+            return refusal;
+        }
+        throw new IllegalStateException("A record failed where it should refuse", e);
+    }
+
+    Absence absence(Part part) {
+        int place = place(part);
+        Absence known = absences[place];
+        if (known == null) {
+            known = findAbsence(part);
+            absences[place] = known; // the same answer whoever is first
+        }
+        return known;
+    }
+
+    private static Absence findAbsence(Part part) {
+        String written = part.written();
+        if (written != null) {
+            return new Absence(true, Scalars.parse((ValueType.One) part.type(), written));
+        }
+        if (part.component().getAnnotatedType().isAnnotationPresent(Nullable.class)) {
+            return new Absence(true, null);
+        }
+        return switch (part.type()) {
+            case ValueType.Many many -> new Absence(true, List.of());
+            case ValueType.Table table -> new Absence(true, Map.of());
+            case ValueType.One one ->
+                one.type() == boolean.class
+                        ? new Absence(true, false)
+                        : one.type() == int.class ? Absence.NO_NUMBER : Absence.REFUSED;
+            case ValueType.Of of -> {
+                Object empty = of.form().findEmpty();
+                yield empty == null ? Absence.REFUSED : new Absence(true, empty);
+            }
+        };
+    }
+
+    /** The record with every key absent, or null where one must be there. */
+    private @Nullable Object findEmpty() {
+        for (Part part : parts) {
+            if (!absence(part).allowed()) {
+                return null;
+            }
+        }
+        return draft().finish(null);
+    }
+
+    /** The value of a component. */
+    @Nullable
+    Object get(Part part, Object from) {
+        Object holder = from;
+        try {
+            if (part.remark()) {
+                holder = type.getRecordComponents()[remarksIndex].getAccessor().invoke(from);
+            }
+            Method accessor = part.component().getAccessor();
+            return accessor.invoke(holder);
+        } catch (ReflectiveOperationException e) {
+            throw new IllegalStateException(type.getName() + "." + part.key(), e);
+        }
+    }
+}
