@@ -74,7 +74,7 @@ class ExampleTest {
                         "hall.yaml:80:11  models.analog-16.kind: found \"mixr\", expected a kind; did you mean \"mixer\"?");
         assertThat(Files.errors("hall.yaml", TEXT.replace("from: desk.link", "from: desk.lnk")))
                 .containsExactly(
-                        "hall.yaml:161:36  cables.C001.from: found \"desk.lnk\", expected a port of desk-48; did you"
+                        "hall.yaml:161:37  cables.C001.from: found \"desk.lnk\", expected a port of desk-48; did you"
                                 + " mean \"link\"?");
     }
 
