@@ -58,6 +58,33 @@ final class Binder {
         return (Project) record(RecordForm.of(Project.class), root, null);
     }
 
+    /** A project of nothing but the types that a library's file has. */
+    Project types(Mapping root) {
+        RecordForm form = RecordForm.of(Project.class);
+        RecordForm.Draft draft = form.draft();
+        for (Entry entry : root.entries()) {
+            Part part = form.find(entry.key().text());
+            if (part == null || !(part.type() instanceof Table table) || table.keys() != Keys.TYPE_ID) {
+                errors.add(
+                        entry.key().span(),
+                        "",
+                        entry.key().found(),
+                        "models, cable-types or adapters",
+                        null,
+                        List.of());
+                continue;
+            }
+            path.add(part.key());
+            if (draft.has(part)) {
+                twice(entry.key(), part.key(), firstOf(root, part.key()));
+            } else {
+                draft.set(part, table(table, entry.value()));
+            }
+            path.clear();
+        }
+        return (Project) draft.finish(null);
+    }
+
     /** One entity of a section, or null where it has errors. */
     @Nullable
     Object entity(Class<?> type, String section, String id, Node node) {

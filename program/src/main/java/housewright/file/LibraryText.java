@@ -3,6 +3,7 @@ package housewright.file;
 import housewright.model.Adapter;
 import housewright.model.CableType;
 import housewright.model.Model;
+import housewright.model.Project;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,25 +26,43 @@ public final class LibraryText {
         return read(Adapter.class, "adapters", fileName, id, entryText);
     }
 
-    private static <T> T read(Class<T> type, String section, String fileName, String id, String entryText) {
+    /**
+     * Every error of a whole file of a library, {@code models}, {@code cable-types} and {@code adapters}, with what its
+     * types say of their inside; none where it is sound. For tests and authors: reading single types trusts them.
+     */
+    public static List<FileError> listErrors(String fileName, String fileText) {
         Errors errors = new Errors();
         Budget budget = new Budget();
+        try {
+            if (!(Documents.read(fileName, fileText) instanceof Node.Mapping document)) {
+                return List.of(
+                        new FileError(fileName, 1, 1, "", "no mapping", "models, cable-types or adapters", null));
+            }
+            Project types = new Binder(errors, budget).types(document);
+            types.models().forEach((id, model) -> {
+                for (TypeChecks.Trouble trouble : TypeChecks.of(model, budget)) {
+                    List<Object> path = new ArrayList<>(List.of("models", id));
+                    path.addAll(trouble.path());
+                    Span span = Paths.nearest(document, path).span();
+                    errors.add(span, Paths.text(document, path), trouble.found(), trouble.expected());
+                }
+            });
+            return errors.list(fileName);
+        } catch (DocumentException e) {
+            return List.of(e.error(fileName));
+        }
+    }
+
+    private static <T> T read(Class<T> type, String section, String fileName, String id, String entryText) {
+        Errors errors = new Errors();
         Object read = null;
         try {
-            if (Documents.read("library.yaml", entryText) instanceof Node.Mapping document
+            if (Documents.read(fileName, entryText) instanceof Node.Mapping document
                     && document.entries().size() == 1
                     && document.entries().getFirst().key().text().equals(id)
                     && Binder.isId(id, true)) {
                 Node entry = document.entries().getFirst().value();
-                read = new Binder(errors, budget).entity(type, section, id, entry);
-                if (read instanceof Model model) {
-                    for (TypeChecks.Trouble trouble : TypeChecks.of(model, budget)) {
-                        List<Object> path = new ArrayList<>(List.of(section, id));
-                        path.addAll(trouble.path());
-                        Span span = Paths.nearest(entry, trouble.path()).span();
-                        errors.add(span, Paths.text(path), trouble.found(), trouble.expected());
-                    }
-                }
+                read = new Binder(errors, new Budget()).entity(type, section, id, entry);
             } else {
                 errors.add(Span.NONE, section + "." + id, "something else", "one entry of that id");
             }
@@ -51,8 +70,9 @@ public final class LibraryText {
             throw new IllegalStateException(e.error(fileName).text(), e);
         }
         if (read == null || !errors.isEmpty()) {
-            throw new IllegalStateException(String.join(
-                    "\n", errors.list(fileName).stream().map(FileError::text).toList()));
+            List<String> lines =
+                    errors.list(fileName).stream().map(FileError::text).toList();
+            throw new IllegalStateException(String.join("\n", lines));
         }
         return type.cast(read);
     }
