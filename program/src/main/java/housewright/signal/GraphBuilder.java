@@ -75,6 +75,10 @@ final class GraphBuilder {
         addRadio();
     }
 
+    Network network() {
+        return network;
+    }
+
     /** All nodes: those of the layouts, then the open ones. */
     int nodeCount() {
         return laidOut + extras.size();
@@ -373,6 +377,17 @@ final class GraphBuilder {
             return 0;
         }
         return nanos(Media.of(socket.port().signal(), channel).of(layout.model.latency()), layout, -1);
+    }
+
+    /** The delay of a patch entry between two nodes of a piece. */
+    long insideDelay(int piece, int from, int to) {
+        Layout layout = pieces.get(piece).layout();
+        return layout == null ? 0 : latencyBetween(piece, layout, from, to);
+    }
+
+    /** The delay of a route of a type that is not there yet. */
+    long insideDelay(Layout layout, Layout.Inside route) {
+        return latency(layout, route.from(), route.to()) + nanos(route.delay(), layout, route.to());
     }
 
     private long nanosAt(@Nullable Delay delay, Layout layout, int to, Piece piece) {

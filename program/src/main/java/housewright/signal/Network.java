@@ -2,6 +2,7 @@ package housewright.signal;
 
 import housewright.model.Kind;
 import housewright.model.NamePattern;
+import housewright.model.Port;
 import housewright.model.Shape.Socket;
 import housewright.model.Signal;
 import housewright.model.Tie;
@@ -27,6 +28,7 @@ final class Network {
 
     private final GraphBuilder graph;
     private final Map<PortKey, List<Hop>> links = new HashMap<>();
+    private Map<PortKey, List<Integer>> supposed = Map.of();
 
     Network(GraphBuilder graph) {
         this.graph = graph;
@@ -131,6 +133,10 @@ final class Network {
 
     /** A port that says nothing carries the default network on a switch, and whatever it is given elsewhere. */
     private boolean carries(PortKey key, int vlan) {
+        List<Integer> instead = supposed.get(key);
+        if (instead != null) {
+            return instead.contains(vlan);
+        }
         Piece piece = graph.pieces.get(key.piece());
         for (Map.Entry<NamePattern, List<Integer>> each :
                 piece.equipment().vlans().entrySet()) {
@@ -140,5 +146,110 @@ final class Network {
         }
         Layout layout = piece.layout();
         return layout == null || layout.model.kind() != Kind.SWITCH || vlan == DEFAULT_VLAN;
+    }
+
+    /** The switch port that the cable in this port leads to, through panels; null where there is none. */
+    @Nullable
+    PortKey switchPortAt(PortKey port) {
+        Map<PortKey, PortKey> seen = new HashMap<>();
+        ArrayDeque<PortKey> queue = new ArrayDeque<>(List.of(port));
+        seen.put(port, port);
+        while (!queue.isEmpty()) {
+            PortKey at = queue.remove();
+            if (!at.equals(port) && isSwitch(at)) {
+                return at;
+            }
+            for (Hop hop : next(at, at.equals(port))) {
+                if (seen.putIfAbsent(hop.to(), at) == null) {
+                    queue.add(hop.to());
+                }
+            }
+        }
+        return null;
+    }
+
+    private boolean isSwitch(PortKey key) {
+        Layout layout = graph.pieces.get(key.piece()).layout();
+        return layout != null && layout.model.kind() == Kind.SWITCH;
+    }
+
+    /** The VLANs a switch port carries. */
+    List<Integer> carried(PortKey key) {
+        for (Map.Entry<NamePattern, List<Integer>> each :
+                graph.pieces.get(key.piece()).equipment().vlans().entrySet()) {
+            if (each.getKey().names().contains(key.port())) {
+                return each.getValue();
+            }
+        }
+        return List.of(DEFAULT_VLAN);
+    }
+
+    /** Free network ports on this side of a break: the port itself, or those of every switch it is joined to. */
+    List<PortKey> freeOnSideOf(PortKey port) {
+        List<PortKey> found = new ArrayList<>();
+        if (!links.containsKey(port)) {
+            return List.of(port);
+        }
+        Map<PortKey, PortKey> seen = new HashMap<>();
+        ArrayDeque<PortKey> queue = new ArrayDeque<>(List.of(port));
+        java.util.Set<Integer> switches = new java.util.LinkedHashSet<>();
+        seen.put(port, port);
+        while (!queue.isEmpty()) {
+            PortKey at = queue.remove();
+            if (isSwitch(at)) {
+                switches.add(at.piece());
+            }
+            for (Hop hop : next(at, at.equals(port))) {
+                if (seen.putIfAbsent(hop.to(), at) == null) {
+                    queue.add(hop.to());
+                }
+            }
+        }
+        for (int piece : switches) {
+            Layout layout = graph.pieces.get(piece).layout();
+            for (Socket socket :
+                    layout == null ? List.<Socket>of() : layout.shape.sockets().values()) {
+                PortKey key = new PortKey(piece, socket.name());
+                if (socket.port().signal() == Signal.ETHERNET
+                        && !links.containsKey(key)
+                        && graph.plugged.getOrDefault(key, List.of()).isEmpty()) {
+                    found.add(key);
+                }
+            }
+        }
+        return found;
+    }
+
+    @Nullable
+    Port port(PortKey key) {
+        Layout layout = graph.pieces.get(key.piece()).layout();
+        Socket socket =
+                layout == null ? null : layout.shape.findSocket(key.port()).orElse(null);
+        return socket == null ? null : socket.port();
+    }
+
+    /** The two would be on one network if a cable joined these free ports. */
+    boolean wouldJoin(PortKey from, PortKey to, @Nullable Integer vlan, PortKey one, PortKey other) {
+        link(one, other, "");
+        boolean joined = path(from, to, vlan).over() != null;
+        unlink(one, other);
+        unlink(other, one);
+        return joined;
+    }
+
+    private void unlink(PortKey one, PortKey other) {
+        List<Hop> hops = links.getOrDefault(one, new ArrayList<>());
+        hops.remove(new Hop(other, ""));
+        if (hops.isEmpty()) {
+            links.remove(one);
+        }
+    }
+
+    /** The two would be on one network if a switch port carried these VLANs. */
+    boolean wouldJoin(PortKey from, PortKey to, @Nullable Integer vlan, PortKey port, List<Integer> vlans) {
+        supposed = Map.of(port, vlans);
+        boolean joined = path(from, to, vlan).over() != null;
+        supposed = Map.of();
+        return joined;
     }
 }

@@ -4,11 +4,11 @@ import housewright.model.LocalRef.Spot;
 import housewright.model.Project;
 import housewright.model.Ref.Address;
 import housewright.model.Shape.Socket;
+import housewright.model.Signal;
 import housewright.signal.GraphBuilder.PortKey;
 import housewright.signal.Layout.Side;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -218,9 +218,27 @@ final class SignalGraph {
         return index == null ? -1 : builder.nodeIfKnown(index, address.spot(), !begins);
     }
 
-    /** Ports that have a cable in them, by piece and name. */
-    Map<PortKey, List<String>> plugged() {
-        return new HashMap<>(builder.plugged);
+    /** The node of a place with its channel written out, or -1. */
+    int find(String thing, Spot spot, Side side) {
+        Integer index = pieceIndex.get(thing);
+        Layout layout = index == null ? null : pieces.get(index).layout();
+        if (index == null || layout == null) {
+            return -1;
+        }
+        int local = side == Side.ARRIVING ? layout.arriving(spot) : layout.leaving(spot);
+        return local >= 0 ? pieces.get(index).base() + local : builder.nodeIfKnown(index, spot, side == Side.ARRIVING);
+    }
+
+    /** Channels that arrive on a network port. */
+    List<Integer> arrivingOnNetwork() {
+        List<Integer> arriving = new ArrayList<>();
+        for (int node = 0; node < nodes; node++) {
+            Socket socket = socket(node);
+            if (socket != null && socket.port().signal() == Signal.ETHERNET && side(node) == Side.ARRIVING) {
+                arriving.add(node);
+            }
+        }
+        return arriving;
     }
 
     List<Integer> contestedInto(int node) {

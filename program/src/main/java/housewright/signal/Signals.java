@@ -99,7 +99,7 @@ public final class Signals {
      * The cheapest mend of a feed that is not proven: by price, then minutes, then number of changes, then ids. None
      * where the feed is proven, or where nothing within reach mends it.
      */
-    public List<Mend> mends(FeedProof proof) {
+    public synchronized List<Mend> mends(FeedProof proof) {
         return new Mender(this).mends(proof);
     }
 

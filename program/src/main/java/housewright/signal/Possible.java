@@ -1,0 +1,68 @@
+package housewright.signal;
+
+import housewright.signal.GraphBuilder.PortKey;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What could be done to lead a signal on from a node: everything a mend may be made of. A patch entry where the
+ * device allows it; a switch turned on, a channel unmuted; one of several contested sources taken out; a cable between
+ * two free ports, or one moved or exchanged; a cable kept that was to be struck; a converter or splitter from the
+ * library; a radio link; a network-send, a network cable or a VLAN.
+ */
+final class Possible {
+    /** Takes what is offered. */
+    interface Offers {
+        /**
+         * A way on.
+         *
+         * @param rank among offers of equal cost, the lower the more likely what a person would do
+         */
+        void offer(int to, List<Step> steps, long delayNanos, int rank);
+    }
+
+    private final PossiblePatches patches;
+    private final PossibleSettings settings;
+    private final PossibleCables cables;
+    private final PossibleBoxes boxes;
+    private final PossibleNetwork network;
+
+    Possible(Signals signals) {
+        SignalGraph graph = signals.graph();
+        Runs runs = new Runs(signals.project(), signals.types());
+        FreePorts free = new FreePorts(graph);
+        this.patches = new PossiblePatches(graph);
+        this.settings = new PossibleSettings(signals);
+        this.cables = new PossibleCables(graph, free, runs);
+        this.boxes = new PossibleBoxes(signals, free, runs);
+        this.network = new PossibleNetwork(graph, free, runs);
+    }
+
+    /** Offers every way on from a node; {@code hops} is how deep in the node lies. */
+    void from(int node, int hops, boolean reachedByPatch, Offers offers) {
+        settings.from(node, offers);
+        if (!reachedByPatch) {
+            patches.from(node, hops, offers);
+        }
+        cables.from(node, offers);
+        boxes.from(node, offers);
+        network.from(node, offers);
+    }
+
+    /** Steps that may serve a path more than once: a link that carries both ways, a switch that gates several. */
+    List<Step> shared() {
+        List<Step> shared = new java.util.ArrayList<>(cables.bothWays());
+        shared.addAll(settings.switches());
+        return shared;
+    }
+
+    /** A cable that could be moved: alone in a port, with two plain ends at most. */
+    static @Nullable String onlyCable(SignalGraph graph, PortKey port) {
+        List<String> cables = graph.builder.plugged.getOrDefault(port, List.of());
+        if (cables.size() != 1 || cables.getFirst().isEmpty()) {
+            return null;
+        }
+        housewright.model.Cable cable = graph.project.cables().get(cables.getFirst());
+        return cable == null || !cable.ways().isEmpty() || cable.was() != null ? null : cable.id();
+    }
+}

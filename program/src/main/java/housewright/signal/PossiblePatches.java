@@ -1,0 +1,137 @@
+package housewright.signal;
+
+import housewright.model.Join;
+import housewright.model.Kind;
+import housewright.model.LocalRef;
+import housewright.model.LocalRef.Spot;
+import housewright.model.PatchEntry;
+import housewright.model.Shape.Socket;
+import housewright.model.change.Change;
+import housewright.signal.Layout.Side;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Patch entries a device allows; one that a leaving channel already has is taken out for it. */
+final class PossiblePatches {
+    private static final int PATCH_MINUTES = 2;
+    private static final int UNPATCH_MINUTES = 1;
+
+    private final SignalGraph graph;
+
+    PossiblePatches(SignalGraph graph) {
+        this.graph = graph;
+    }
+
+    void from(int node, int hops, Possible.Offers offers) {
+        Piece piece = graph.piece(node);
+        Layout layout = piece.layout();
+        if (layout == null || layout.model.patch() == null || graph.side(node) == Side.LEAVING) {
+            return;
+        }
+        int from = node - piece.base();
+        if (from < 0 || from >= layout.nodes.size()) {
+            return; // a channel of a network port that only a network-send names
+        }
+        String stem = Words.stem(graph.spot(node).name());
+        for (int to = 0; to < layout.nodes.size(); to++) {
+            if (layout.nodes.get(to).side() == Side.ARRIVING
+                    || !layout.mayPatch(from, to)
+                    || !sameMedia(layout, from, to)) {
+                continue;
+            }
+            int target = piece.base() + to;
+            boolean like = false;
+            boolean there = false;
+            int[] starts = graph.inStarts();
+            int[] in = graph.inEdges();
+            for (int i = starts[target]; i < starts[target + 1]; i++) {
+                int other = graph.from[in[i]];
+                there |= other == node;
+                like |= Words.stem(graph.spot(other).name()).equals(stem);
+            }
+            if (!there) {
+                int rank = (like ? 0 : 100) + Math.max(0, 50 - hops);
+                offers.offer(
+                        target,
+                        List.of(step(piece, layout, node, target)),
+                        graph.builder.insideDelay(graph.pieceNumber(node), node, target),
+                        rank);
+            }
+        }
+    }
+
+    private static boolean sameMedia(Layout layout, int from, int to) {
+        Media one = layout.media(from);
+        Media other = layout.media(to);
+        return one == null || other == null || one == other;
+    }
+
+    private Step step(Piece piece, Layout layout, int from, int to) {
+        Join.Pair written = written(layout, from, to);
+        String key = "patch " + piece.id() + " " + written.from() + " -> " + written.to();
+        List<Cause.ByPatch> replaced = replaced(piece, layout, to, written);
+        long cost = Cost.of(0, PATCH_MINUTES + UNPATCH_MINUTES * replaced.size(), 1 + replaced.size());
+        return new Step(key, cost, Set.of(), (now, ids) -> {
+            List<Change> changes = new ArrayList<>();
+            List<String> words = new ArrayList<>();
+            for (Cause.ByPatch old : replaced) {
+                changes.add(new Change.Unpatch(piece.id(), old.from(), old.to()));
+                words.add("In " + Said.name(piece.id()) + ", take out the patch from " + old.from() + " to " + old.to()
+                        + ".");
+            }
+            changes.add(new Change.Patch(piece.id(), entry(written)));
+            words.add("In " + Said.name(piece.id()) + ", patch " + written.from() + " to " + written.to() + ".");
+            return new Step.Done(changes, words, List.of());
+        });
+    }
+
+    private static PatchEntry entry(Join.Pair pair) {
+        return new PatchEntry(
+                new LocalRef(pair.from().toString()),
+                List.of(new LocalRef(pair.to().toString())),
+                null,
+                null,
+                null,
+                null,
+                null);
+    }
+
+    /** Whole ports in a matrix, which switches picture and sound together; else channel by channel. */
+    private Join.Pair written(Layout layout, int from, int to) {
+        Spot one = graph.address(from).spot();
+        Spot other = graph.address(to).spot();
+        if (layout.model.kind() == Kind.MATRIX && isWide(graph.socket(from)) && isWide(graph.socket(to))) {
+            return new Join.Pair(new Spot(one.name(), null), new Spot(other.name(), null));
+        }
+        return new Join.Pair(one, other);
+    }
+
+    private static boolean isWide(@org.jspecify.annotations.Nullable Socket socket) {
+        return socket != null
+                && Math.max(socket.arriving().size(), socket.leaving().size()) > 1;
+    }
+
+    private List<Cause.ByPatch> replaced(Piece piece, Layout layout, int to, Join.Pair written) {
+        Set<Cause.ByPatch> replaced = new LinkedHashSet<>();
+        if (graph.side(to) != Side.LEAVING) {
+            return List.of();
+        }
+        int[] starts = graph.inStarts();
+        int[] in = graph.inEdges();
+        for (int local = 0; local < layout.nodes.size(); local++) {
+            Layout.Local each = layout.nodes.get(local);
+            boolean meant = piece.base() + local == to
+                    || (written.to().channel() == null
+                            && each.side() == Side.LEAVING
+                            && each.spot().name().equals(written.to().name()));
+            for (int i = starts[piece.base() + local]; meant && i < starts[piece.base() + local + 1]; i++) {
+                if (graph.cause[in[i]] instanceof Cause.ByPatch patch) {
+                    replaced.add(patch);
+                }
+            }
+        }
+        return List.copyOf(replaced);
+    }
+}

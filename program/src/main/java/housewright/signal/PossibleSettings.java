@@ -1,0 +1,187 @@
+package housewright.signal;
+
+import housewright.model.Equipment;
+import housewright.model.LocalRef;
+import housewright.model.Setting;
+import housewright.model.change.Change;
+import housewright.model.change.Section;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** A switch turned on, a channel unmuted, contested sources taken out down to one, a cable kept. */
+final class PossibleSettings {
+    private static final int MINUTES = 1;
+
+    private final Signals signals;
+    private final SignalGraph graph;
+    private final Map<Integer, List<Integer>> stopped = new HashMap<>();
+    private final Map<String, Step> steps = new LinkedHashMap<>();
+    private final List<Kept> kept = new ArrayList<>();
+
+    /** An edge that would be there if a cable were not struck. */
+    private record Kept(int from, int to, String cable) {}
+
+    PossibleSettings(Signals signals) {
+        this.signals = signals;
+        this.graph = signals.graph();
+        for (int e = 0; e < graph.stopped.count; e++) {
+            stopped.computeIfAbsent(graph.stopped.from[e], key -> new ArrayList<>(1))
+                    .add(e);
+        }
+        for (int node : graph.gatedBy.keySet()) {
+            gate(node);
+        }
+        findKept();
+    }
+
+    /** Cables that are to be struck while both their ends stay. */
+    private void findKept() {
+        List<Change> keep = new ArrayList<>();
+        for (housewright.model.Cable cable : signals.project().cables().values()) {
+            if (cable.life() == housewright.model.Life.STRIKE) {
+                keep.add(new Change.Put(Section.CABLES, cable.id(), Lives.kept(cable)));
+            }
+        }
+        if (keep.isEmpty()) {
+            return;
+        }
+        SignalGraph longer = signals.with(Change.apply(signals.project(), keep)).graph();
+        Set<String> struck = new java.util.HashSet<>();
+        keep.forEach(change -> struck.add(((Change.Put) change).id()));
+        for (int e = 0; e < longer.to.length; e++) {
+            if (longer.cause[e] instanceof Cause.ByCable cable && struck.contains(cable.id())) {
+                int from = same(longer, longer.from[e]);
+                int to = same(longer, longer.to[e]);
+                if (from >= 0 && to >= 0) {
+                    kept.add(new Kept(from, to, cable.id()));
+                }
+            }
+        }
+    }
+
+    /** The node of our graph that is the same place as one of the other. */
+    private int same(SignalGraph other, int node) {
+        return graph.find(other.piece(node).id(), other.spot(node), other.side(node));
+    }
+
+    void from(int node, Possible.Offers offers) {
+        for (int e : stopped.getOrDefault(node, List.of())) {
+            List<Step> needed = new ArrayList<>(2);
+            Step into = gate(graph.stopped.to[e]);
+            if (into != null) {
+                needed.add(into);
+            }
+            Step out = gate(node);
+            if (out != null && !needed.contains(out)) {
+                needed.add(out);
+            }
+            offers.offer(graph.stopped.to[e], needed, graph.stopped.delay[e], 0);
+        }
+        if (graph.anyContested) {
+            for (int e = graph.start[node]; e < graph.start[node + 1]; e++) {
+                if (graph.contested[e]) {
+                    offers.offer(graph.to[e], List.of(alone(e)), graph.delay[e], 0);
+                }
+            }
+        }
+        for (Kept each : kept) {
+            if (each.from() == node) {
+                offers.offer(each.to(), List.of(keep(each.cable())), 0, 0);
+            }
+        }
+    }
+
+    private @Nullable Step gate(int node) {
+        String name = graph.gatedBy.get(node);
+        if (name == null) {
+            return null;
+        }
+        Piece piece = graph.piece(node);
+        if (name.isEmpty()) {
+            LocalRef ref = mutedBy(piece, node);
+            return ref == null
+                    ? null
+                    : set(
+                            piece,
+                            ref,
+                            "unmute " + piece.id() + " " + ref,
+                            "Unmute " + ref + " of " + Said.name(piece.id()) + ".");
+        }
+        LocalRef ref = new LocalRef(name);
+        return set(
+                piece,
+                ref,
+                "switch " + piece.id() + " " + name,
+                "Turn on " + name + " of " + Said.name(piece.id()) + ".");
+    }
+
+    private @Nullable LocalRef mutedBy(Piece piece, int node) {
+        for (Map.Entry<LocalRef, Setting> each : piece.equipment().set().entrySet()) {
+            if (each.getValue().mute()
+                    && each.getKey().spots().stream()
+                            .anyMatch(
+                                    spot -> spot.name().equals(graph.spot(node).name()))) {
+                return each.getKey();
+            }
+        }
+        return null;
+    }
+
+    private Step set(Piece piece, LocalRef ref, String key, String words) {
+        return steps.computeIfAbsent(
+                key,
+                k -> new Step(k, Cost.of(0, MINUTES, 1), Set.of(), (now, ids) -> {
+                    Equipment equipment = now.equipment().getOrDefault(piece.id(), piece.equipment());
+                    Setting old = equipment.set().get(ref);
+                    Setting set = old == null || old.on() != null || k.startsWith("switch ")
+                            ? new Setting(true, null, null, null, false, null)
+                            : new Setting(null, old.gain(), old.phantom(), old.delay(), false, old.note());
+                    return new Step.Done(
+                            List.of(new Change.Put(Section.EQUIPMENT, piece.id(), Lives.with(equipment, ref, set))),
+                            List.of(words),
+                            List.of());
+                }));
+    }
+
+    private Step alone(int edge) {
+        Piece piece = graph.piece(graph.to[edge]);
+        Cause own = graph.cause[edge];
+        List<Cause.ByPatch> others = new ArrayList<>();
+        for (int e : graph.contestedInto(graph.to[edge])) {
+            if (graph.cause[e] instanceof Cause.ByPatch patch && !patch.equals(own)) {
+                others.add(patch);
+            }
+        }
+        String key = "alone " + graph.address(graph.from[edge]) + " -> " + graph.address(graph.to[edge]);
+        return new Step(key, Cost.of(0, MINUTES * others.size(), others.size()), Set.of(), (now, ids) -> {
+            List<Change> changes = new ArrayList<>();
+            List<String> words = new ArrayList<>();
+            for (Cause.ByPatch other : others) {
+                changes.add(new Change.Unpatch(piece.id(), other.from(), other.to()));
+                words.add("In " + Said.name(piece.id()) + ", take out the patch from " + other.from() + " to "
+                        + other.to() + ".");
+            }
+            return new Step.Done(changes, words, List.of());
+        });
+    }
+
+    private Step keep(String id) {
+        return new Step("keep " + id, Cost.of(0, MINUTES, 1), Set.of(), (now, ids) -> {
+            housewright.model.Cable cable = now.cables().get(id);
+            return new Step.Done(
+                    cable == null ? List.of() : List.of(new Change.Put(Section.CABLES, id, Lives.kept(cable))),
+                    List.of("Keep cable " + id + " instead of striking it."),
+                    List.of());
+        });
+    }
+
+    /** Every switch that is off and every mute. */
+    List<Step> switches() {
+        return List.copyOf(steps.values());
+    }
+}

@@ -1,0 +1,204 @@
+package housewright.signal;
+
+import housewright.model.CableType;
+import housewright.model.Connector;
+import housewright.model.Equipment;
+import housewright.model.Pathway;
+import housewright.model.Place;
+import housewright.model.Port;
+import housewright.model.Project;
+import housewright.model.Signal;
+import housewright.model.SpacePoint;
+import housewright.model.Types;
+import housewright.unit.Length;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.PriorityQueue;
+import org.jspecify.annotations.Nullable;
+
+/** How long a new cable between two pieces would be, which type would do, and what it would cost. */
+final class Runs {
+    /** Slack at each end, beyond the way itself: common practice. */
+    static final double SLACK_M = 2.0;
+
+    /** What is taken where a place is not known: said with the mend. */
+    static final double UNKNOWN_M = 10.0;
+
+    private static final int PLUGGING_MINUTES = 10;
+
+    private final Project project;
+    private final Types types;
+    private final Map<String, Map<String, Way>> ways = new HashMap<>();
+    private final Map<Signal, List<CableType>> carrying = new HashMap<>();
+
+    /** Along pathways from one place. */
+    private record Way(double metres, List<String> via) {}
+
+    /** A run between two places. */
+    record Run(double metres, List<String> via, boolean guessed) {}
+
+    /**
+     * A cable for a run.
+     *
+     * @param ends connectors to be made up where the type has others; empty where it has the right ones
+     */
+    record Choice(CableType type, Run run, List<Connector> ends, boolean priced, BigDecimal price) {
+        long cost() {
+            return Cost.of(Cost.hundredths(price), minutes(), 1);
+        }
+
+        int minutes() {
+            return PLUGGING_MINUTES + (int) Math.round(run.metres() / 2);
+        }
+
+        Length length() {
+            return Length.ofMetres(Math.ceil(run.metres() * 2) / 2);
+        }
+    }
+
+    Runs(Project project, Types types) {
+        this.project = project;
+        this.types = types;
+    }
+
+    Run between(Equipment one, Equipment other) {
+        String from = one.at();
+        String to = other.at();
+        if (from != null && from.equals(to)) {
+            return new Run(SLACK_M, List.of(), false);
+        }
+        if (from == null || to == null) {
+            return new Run(UNKNOWN_M, List.of(), true);
+        }
+        Way way = ways.computeIfAbsent(from, this::from).get(to);
+        if (way != null) {
+            return new Run(way.metres() + 2 * SLACK_M, way.via(), false);
+        }
+        Double straight = straight(from, to);
+        return straight == null
+                ? new Run(UNKNOWN_M, List.of(), true)
+                : new Run(straight + 2 * SLACK_M, List.of(), true);
+    }
+
+    /** Along walls and up and down: the sum of the three distances; null where a place has no coordinates. */
+    private @Nullable Double straight(String from, String to) {
+        Place one = project.venue().places().get(from);
+        Place other = project.venue().places().get(to);
+        SpacePoint a = one == null ? null : one.at();
+        SpacePoint b = other == null ? null : other.at();
+        if (a == null || b == null) {
+            return null;
+        }
+        return Math.abs(a.x().metres() - b.x().metres())
+                + Math.abs(a.y().metres() - b.y().metres())
+                + Math.abs(a.z().metres() - b.z().metres());
+    }
+
+    private Map<String, Way> from(String place) {
+        Map<String, Way> found = new LinkedHashMap<>();
+        PriorityQueue<Map.Entry<String, Way>> queue = new PriorityQueue<>((a, b) -> {
+            int byLength = Double.compare(a.getValue().metres(), b.getValue().metres());
+            return byLength != 0 ? byLength : a.getKey().compareTo(b.getKey());
+        });
+        queue.add(Map.entry(place, new Way(0, List.of())));
+        while (!queue.isEmpty()) {
+            Map.Entry<String, Way> at = queue.remove();
+            if (found.putIfAbsent(at.getKey(), at.getValue()) != null) {
+                continue;
+            }
+            for (Pathway pathway : project.venue().pathways().values()) {
+                String next = at.getKey().equals(pathway.from())
+                        ? pathway.to()
+                        : at.getKey().equals(pathway.to()) ? pathway.from() : null;
+                Double metres = metres(pathway);
+                if (next != null && metres != null && !found.containsKey(next)) {
+                    List<String> via = new ArrayList<>(at.getValue().via());
+                    via.add(pathway.id());
+                    queue.add(Map.entry(next, new Way(at.getValue().metres() + metres, via)));
+                }
+            }
+        }
+        return found;
+    }
+
+    private @Nullable Double metres(Pathway pathway) {
+        Length length = pathway.length();
+        String from = pathway.from();
+        String to = pathway.to();
+        return length != null ? (Double) length.metres() : from == null || to == null ? null : straight(from, to);
+    }
+
+    /** The cheapest type that carries the signal, fits both ports and is long enough; null where no type carries it. */
+    @Nullable
+    Choice choose(Port from, Port to, Run run) {
+        Signal signal = from.signal();
+        if (signal == null) {
+            return null;
+        }
+        Choice best = null;
+        for (CableType type : carrying.computeIfAbsent(signal, this::carrying)) {
+            Length longest = type.longest();
+            if (longest != null && longest.metres() < run.metres()) {
+                continue;
+            }
+            Choice choice = choice(type, from.connector(), to.connector(), run);
+            if (best == null || choice.price().compareTo(best.price()) < 0) {
+                best = choice;
+            }
+        }
+        return best;
+    }
+
+    private Choice choice(CableType type, @Nullable Connector from, @Nullable Connector to, Run run) {
+        BigDecimal perMetre = type.perMetre();
+        BigDecimal perPair = type.perPair();
+        BigDecimal metre = perMetre == null ? BigDecimal.ZERO : perMetre;
+        BigDecimal pair = perPair == null ? BigDecimal.ZERO : perPair;
+        boolean fits = fits(type, from, to);
+        List<Connector> ends = fits || from == null || to == null ? List.of() : List.of(mate(from), mate(to));
+        BigDecimal price = metre.multiply(BigDecimal.valueOf(Math.ceil(run.metres() * 2) / 2))
+                .add(fits ? pair : pair.multiply(BigDecimal.valueOf(2))) // ends made up on purpose cost about twice
+                .setScale(2, RoundingMode.HALF_UP);
+        return new Choice(type, run, ends, perMetre != null || perPair != null, price);
+    }
+
+    private static boolean fits(CableType type, @Nullable Connector from, @Nullable Connector to) {
+        if (from == null || to == null || type.ends().size() != 2) {
+            return true;
+        }
+        Connector one = type.ends().getFirst();
+        Connector other = type.ends().getLast();
+        return (one == mate(from) && other == mate(to)) || (one == mate(to) && other == mate(from));
+    }
+
+    /** The cable end that goes into a panel connector: pins into sockets, for the rest the same word. */
+    static Connector mate(Connector panel) {
+        return switch (panel) {
+            case XLR_3M -> Connector.XLR_3F;
+            case XLR_3F -> Connector.XLR_3M;
+            case XLR_5M -> Connector.XLR_5F;
+            case XLR_5F -> Connector.XLR_5M;
+            case C14 -> Connector.C13;
+            case C13 -> Connector.C14;
+            case C20 -> Connector.C19;
+            case C19 -> Connector.C20;
+            case MAINS_SOCKET -> Connector.MAINS_PLUG;
+            default -> panel;
+        };
+    }
+
+    private List<CableType> carrying(Signal signal) {
+        List<CableType> fitting = new ArrayList<>();
+        for (String id : types.cableTypeIds()) {
+            types.findCableType(id)
+                    .filter(type -> type.carries().contains(signal) && type.ways() == null)
+                    .ifPresent(fitting::add);
+        }
+        return fitting;
+    }
+}
