@@ -1,10 +1,12 @@
 package housewright.signal;
 
+import housewright.model.Carries;
 import housewright.model.Equipment;
 import housewright.model.Latency;
 import housewright.model.Port;
 import housewright.model.Ref.Address;
 import housewright.model.Shape.Socket;
+import housewright.model.Signal;
 import housewright.signal.Layout.Side;
 import housewright.unit.Delay;
 import java.util.ArrayDeque;
@@ -132,6 +134,31 @@ final class Explainer {
                 || graph.plugged(graph.to[edge]).size() > 1) {
             assumed.add("the port that " + cable.id() + " shares with another cable takes both");
         }
+    }
+
+    /** Where a path carries something else than the feed says it does; null where all is well. */
+    @Nullable
+    Stop wrongMedia(int[] path, @Nullable Carries carries) {
+        if (carries == null || carries == Carries.DATA) {
+            return null;
+        }
+        Media said = carries == Carries.AUDIO ? Media.AUDIO : carries == Carries.PICTURE ? Media.VIDEO : Media.CONTROL;
+        for (int edge : path) {
+            Socket socket = graph.socket(graph.to[edge]);
+            String channel = graph.spot(graph.to[edge]).channel();
+            Signal signal = socket == null ? null : socket.port().signal();
+            if (signal == null || channel == null || !signal.saysWhatItCarries()) {
+                continue;
+            }
+            Media carried = Media.of(signal, channel);
+            if (carried != said) {
+                return new Stop(
+                        graph.address(graph.from[edge]),
+                        Said.cause(graph.cause[edge]) + " leads to " + graph.address(graph.to[edge])
+                                + ", which carries " + carried.inWords() + "; the feed is " + said.inWords());
+            }
+        }
+        return null;
     }
 
     boolean isInsideUnknown(Address place) {

@@ -11,6 +11,14 @@ enum Media {
     VIDEO,
     CONTROL;
 
+    String inWords() {
+        return switch (this) {
+            case AUDIO -> "sound";
+            case VIDEO -> "picture";
+            case CONTROL -> "control";
+        };
+    }
+
     static Media of(Signal signal, String channel) {
         return switch (signal) {
             case SDI, HDMI, HDBASET -> channel.equals("v") ? VIDEO : AUDIO;

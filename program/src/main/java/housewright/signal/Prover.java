@@ -113,12 +113,13 @@ final class Prover {
             explainer.note(edge, lacking, assumed);
         }
         List<OtherPath> others = feed.through().isEmpty() ? others(path) : List.of();
-        Stop late = late(feed, pair, delay, lacking);
+        Stop wrong = explainer.wrongMedia(path, feed.carries());
+        Stop late = wrong != null ? wrong : late(feed, pair, delay, lacking);
         return new PairProof(
                 pair.from(),
                 pair.to(),
                 late == null,
-                late == null ? FeedState.PROVEN : FeedState.LATE,
+                wrong != null ? FeedState.BROKEN : late == null ? FeedState.PROVEN : FeedState.LATE,
                 delay,
                 gain,
                 hops,
