@@ -1,5 +1,6 @@
 package housewright.signal;
 
+import housewright.model.Connector;
 import housewright.model.Port;
 import housewright.model.Shape.Socket;
 import housewright.model.Signal;
@@ -54,9 +55,11 @@ final class FreePorts {
         return socket == null ? null : socket.port();
     }
 
-    /** Both are of one signal, and of one protocol as far as both say. */
+    /** Both have a socket, are of one signal, and of one protocol as far as both say. */
     static boolean agree(Port from, Port to) {
-        return from.signal() == to.signal()
+        return from.connector() != Connector.NONE
+                && to.connector() != Connector.NONE
+                && from.signal() == to.signal()
                 && (from.protocol() == null
                         || to.protocol() == null
                         || from.protocol().equals(to.protocol()));
