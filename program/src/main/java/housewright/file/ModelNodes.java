@@ -17,6 +17,7 @@ import housewright.model.Lighting;
 import housewright.model.Project;
 import housewright.model.Shorthand;
 import housewright.model.Venue;
+import housewright.model.Words;
 import housewright.model.Written;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,7 +71,8 @@ final class ModelNodes {
     private static Node of(RecordForm form, Object value) {
         String text = value instanceof Shorthand shorthand ? shorthand.shortText() : null;
         if (text != null) {
-            return new Scalar(text, isDigits(text) ? Look.NUMBER : Look.PLAIN);
+            Look look = Words.yesOrNo(text) != null ? Look.TRUTH : isDigits(text) ? Look.NUMBER : Look.PLAIN;
+            return new Scalar(text, look);
         }
         Part list = form.listPart();
         if (list != null) {

@@ -36,7 +36,7 @@ final class YamlScalars {
             char next = i + 1 < text.length() ? text.charAt(i + 1) : ' ';
             if (!isCommon(c)
                     || "[]{}".indexOf(c) >= 0
-                    || (c == ',' && flow)
+                    || (flow && (c == ',' || c == '?'))
                     || (c == ':' && (isSpaceOrFlow(next) || next == '"' || next == '\''))
                     || (c == ' ' && (next == '#' || i + 1 == text.length()))) {
                 return false;
