@@ -25,6 +25,13 @@ public record Ref(String text) implements Written {
 
     /** One named place of one thing. */
     public record Address(String thing, LocalRef.Spot spot) {
+        /** As a person at the gear says it: {@code stage-box-left.out-3} is "stage box left, out 3". */
+        public String said() {
+            String channel = spot.channel();
+            return Words.said(thing) + ", " + Words.said(spot.name())
+                    + (channel == null ? "" : channel.equals("v") ? " picture" : " channel " + channel);
+        }
+
         @Override
         public String toString() {
             return thing + "." + spot;

@@ -1,5 +1,6 @@
 package housewright.model;
 
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Small words of the file. */
@@ -13,6 +14,11 @@ public final class Words {
             case "no", "false", "off" -> false;
             default -> null;
         };
+    }
+
+    /** An id as a person says it: hyphens as spaces; what looks like a code (capitals and digits) stays. */
+    public static String said(String id) {
+        return id.equals(id.toUpperCase(Locale.ROOT)) ? id : id.replace('-', ' ');
     }
 
     static <T> @Nullable T first(@Nullable T one, @Nullable T other) {

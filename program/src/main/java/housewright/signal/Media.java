@@ -6,7 +6,7 @@ import housewright.unit.Delay;
 import org.jspecify.annotations.Nullable;
 
 /** What a channel carries, as far as latency cares. */
-enum Media {
+public enum Media {
     AUDIO,
     VIDEO,
     CONTROL;

@@ -1,26 +1,17 @@
 package housewright.signal;
 
 import housewright.model.Ref.Address;
-import java.util.Locale;
 
 /** Hops and places as a person standing at the gear would say them. */
 final class Said {
     private Said() {}
 
-    /** {@code stage-box-left.out-3} is "stage box left, out 3". */
     static String place(Address address) {
-        String port = name(address.spot().name());
-        String channel = address.spot().channel();
-        return name(address.thing()) + ", " + (channel == null ? port : port + " channel " + channel(channel));
+        return address.said();
     }
 
-    private static String channel(String channel) {
-        return channel.equals("v") ? "picture" : channel;
-    }
-
-    /** Hyphens read as spaces; what looks like a code (capitals and digits) stays. */
     static String name(String id) {
-        return id.equals(id.toUpperCase(Locale.ROOT)) ? id : id.replace('-', ' ');
+        return housewright.model.Words.said(id);
     }
 
     /** What makes a hop, by its id. */

@@ -3,6 +3,8 @@ package housewright.signal;
 import housewright.model.Feed;
 import housewright.model.Library;
 import housewright.model.Project;
+import housewright.model.Ref.Address;
+import housewright.model.Signal;
 import housewright.model.Types;
 import java.util.ArrayList;
 import java.util.List;
@@ -101,6 +103,21 @@ public final class Signals {
      */
     public synchronized List<Mend> mends(FeedProof proof) {
         return new Mender(this).mends(proof);
+    }
+
+    /** What a channel of a port carries; empty at a point, and where the signal at hand may carry anything. */
+    public Optional<Media> findMedia(Address at) {
+        Integer index = graph.pieceIndex.get(at.thing());
+        Layout layout = index == null ? null : graph.pieces.get(index).layout();
+        if (layout == null) {
+            return Optional.empty();
+        }
+        String channel = at.spot().channel();
+        return layout.shape
+                .findSocket(at.spot().name())
+                .flatMap(socket -> Optional.ofNullable(socket.port().signal()))
+                .filter(signal -> signal != Signal.ETHERNET && signal != Signal.USB && signal != Signal.RADIO)
+                .map(signal -> Media.of(signal, channel == null ? "" : channel));
     }
 
     public int nodeCount() {

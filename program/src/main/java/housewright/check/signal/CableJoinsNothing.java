@@ -1,0 +1,55 @@
+package housewright.check.signal;
+
+import housewright.check.Evidence;
+import housewright.check.Rule;
+import housewright.finding.Finding;
+import housewright.finding.Fix;
+import housewright.finding.Severity;
+import housewright.finding.Source;
+import housewright.finding.Subject;
+import housewright.model.Stage;
+import housewright.signal.Unjoined;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** A cable or link between two ports that cannot understand each other, or a patch entry that holds nothing. */
+public final class CableJoinsNothing implements Rule {
+    private static final Card CARD = new Card(
+            "cable-joins-nothing",
+            "Do both ends of every cable and link speak the same signal and protocol?",
+            Set.of(Severity.STOP),
+            new Source.TheProject(),
+            Stage.SURVEY);
+
+    @Override
+    public Card card() {
+        return CARD;
+    }
+
+    @Override
+    public Stream<Finding> check(Evidence evidence) {
+        Map<Subject, List<Unjoined>> bySubject = new LinkedHashMap<>();
+        for (Unjoined unjoined : evidence.signals().unjoined()) {
+            bySubject
+                    .computeIfAbsent(Subject.at(unjoined.cause().entity()), subject -> new ArrayList<>())
+                    .add(unjoined);
+        }
+        return bySubject.entrySet().stream().map(each -> finding(each.getKey(), each.getValue()));
+    }
+
+    private static Finding finding(Subject subject, List<Unjoined> unjoined) {
+        Unjoined first = unjoined.getFirst();
+        String more = unjoined.size() == 1 ? "" : " (and " + (unjoined.size() - 1) + " more of it)";
+        return CARD.finding(
+                Severity.STOP,
+                List.of(subject),
+                subject.id() + " does not join " + first.one().said() + " and "
+                        + first.other().said() + more + ": " + first.why() + ".",
+                List.of(),
+                List.of(Fix.of("Plug it where both ends agree, or put a converter between.")));
+    }
+}

@@ -1,0 +1,28 @@
+package housewright.check.signal;
+
+import housewright.check.Rule;
+import java.util.List;
+
+/** The rules about signals, written out: easy to find, and always in the same order. */
+public final class SignalRules {
+    private SignalRules() {}
+
+    public static List<Rule> all() {
+        return List.of(
+                new FeedDoesNotArrive(),
+                new NeverFeedArrives(),
+                new NeverFeedNotShown(),
+                new FeedCrossed(),
+                new FeedLate(),
+                new FeedUnfinished(),
+                new FeedCarriesOther(),
+                new TwoSourcesOneOutput(),
+                new CableJoinsNothing(),
+                new TwoCablesOnePort(),
+                new CableUnfinished(),
+                new LoopAtUnity(),
+                new TwoPathsComb(),
+                new LipSync(),
+                new FiguresMissing());
+    }
+}

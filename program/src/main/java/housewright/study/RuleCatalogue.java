@@ -1,0 +1,14 @@
+package housewright.study;
+
+import housewright.check.Rule;
+import housewright.check.signal.SignalRules;
+import java.util.List;
+
+/** Every rule there is, trade by trade. */
+public final class RuleCatalogue {
+    private RuleCatalogue() {}
+
+    public static List<Rule> all() {
+        return SignalRules.all();
+    }
+}
