@@ -15,7 +15,6 @@ public final class SignalRules {
                 new FeedCrossed(),
                 new FeedLate(),
                 new FeedUnfinished(),
-                new FeedCarriesOther(),
                 new TwoSourcesOneOutput(),
                 new CableJoinsNothing(),
                 new TwoCablesOnePort(),

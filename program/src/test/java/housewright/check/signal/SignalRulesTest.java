@@ -118,14 +118,6 @@ class SignalRulesTest {
     }
 
     @Test
-    void feedCarriesOtherThanItSays() {
-        assertThat(lines(Hall.CLEAN.but("carries: picture", "carries: audio")))
-                .containsExactly(
-                        "fix feed-carries-other [feed picture, equipment camera] picture is said to carry audio,"
-                                + " but at camera, sdi picture its path carries picture.");
-    }
-
-    @Test
     void twoSourcesAreOnOneOutput() {
         Hall hall = Hall.CLEAN.but("- main -> out-2\n", "- main -> out-2\n    - ch-2 -> out-2\n");
         assertThat(lines(hall, "two-sources-one-output"))
