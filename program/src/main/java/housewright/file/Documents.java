@@ -18,22 +18,27 @@ final class Documents {
     private Documents() {}
 
     static Node read(String fileName, String text) throws DocumentException {
-        String name = fileName.toLowerCase(Locale.ROOT);
-        if (name.endsWith(".json")) {
-            return JsonNodes.read(text);
+        return isJson(fileName, text) ? JsonNodes.read(text) : YamlNodes.read(text);
+    }
+
+    /** Whether it is JSON by its name, or reads as JSON where the name does not say. */
+    static boolean isJson(String fileName, String text) {
+        if (fileName.toLowerCase(Locale.ROOT).endsWith(".json")) {
+            return true;
         }
-        if (looksLikeJson(text)) {
-            try {
-                return JsonNodes.read(text);
-            } catch (DocumentException notJson) {
-                return YamlNodes.read(text); // YAML may begin alike; what is wrong with it is said in its terms
-            }
+        if (!looksLikeJson(text)) {
+            return false;
         }
-        return YamlNodes.read(text);
+        try {
+            JsonNodes.read(text);
+            return true;
+        } catch (DocumentException notJson) {
+            return false; // YAML may begin alike; what is wrong with it is said in its terms
+        }
     }
 
     /** Whether the text begins as a JSON object does: a brace, then a quoted key or a brace. */
-    static boolean looksLikeJson(String text) {
+    private static boolean looksLikeJson(String text) {
         int at = afterSpace(text, 0);
         if (at == text.length() || text.charAt(at) != '{') {
             return false;

@@ -39,7 +39,7 @@ final class RecordForm {
      *
      * @param index of the component, in the record or, for a remark, in its {@link Remarks}
      */
-    record Part(String key, int index, boolean remark, ValueType type, RecordComponent component) {
+    record Part(String key, int index, boolean remark, ValueType type, RecordComponent component, Method accessor) {
         @Nullable
         String doc() {
             Doc doc = component.getAnnotation(Doc.class);
@@ -70,6 +70,7 @@ final class RecordForm {
     private final int size;
     private int idIndex = -1;
     private int remarksIndex = -1;
+    private @Nullable Method remarksAccessor;
 
     private RecordForm(Class<?> type) {
         this.type = type;
@@ -93,8 +94,9 @@ final class RecordForm {
     private void add(RecordComponent component, int index) {
         if (component.getType() == Remarks.class) {
             remarksIndex = index;
+            remarksAccessor = accessor(component);
             for (Part remark : of(Remarks.class).parts) {
-                put(new Part(remark.key(), remark.index(), true, remark.type(), remark.component()));
+                put(new Part(remark.key(), remark.index(), true, remark.type(), remark.component(), remark.accessor()));
             }
         } else if (component.getName().equals("id") && index == 0) {
             idIndex = index;
@@ -103,11 +105,17 @@ final class RecordForm {
             String name = key == null ? kebab(component.getName()) : key.value();
             ValueType value =
                     ValueType.of(component, TYPE_TABLES.contains(component.getName()) && type == Project.class);
-            put(new Part(name, index, false, value, component));
+            put(new Part(name, index, false, value, component, accessor(component)));
         }
     }
 
     private static final Set<String> TYPE_TABLES = Set.of("models", "cableTypes", "adapters");
+
+    private static Method accessor(RecordComponent component) {
+        Method accessor = component.getAccessor();
+        accessor.setAccessible(true);
+        return accessor;
+    }
 
     private void put(Part part) {
         parts.add(part);
@@ -316,13 +324,9 @@ final class RecordForm {
     /** The value of a component. */
     @Nullable
     Object get(Part part, Object from) {
-        Object holder = from;
         try {
-            if (part.remark()) {
-                holder = type.getRecordComponents()[remarksIndex].getAccessor().invoke(from);
-            }
-            Method accessor = part.component().getAccessor();
-            return accessor.invoke(holder);
+            Object holder = part.remark() && remarksAccessor != null ? remarksAccessor.invoke(from) : from;
+            return part.accessor().invoke(holder);
         } catch (ReflectiveOperationException e) {
             throw new IllegalStateException(type.getName() + "." + part.key(), e);
         }

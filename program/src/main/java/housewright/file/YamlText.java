@@ -48,7 +48,7 @@ final class YamlText {
         return text.out.toString();
     }
 
-    /** On one line, whatever its length. */
+    /** On one line, whatever it is. */
     static String flow(Node node) {
         StringBuilder flow = new StringBuilder();
         flow(node, flow, Integer.MAX_VALUE);
@@ -164,9 +164,6 @@ final class YamlText {
                 flow.append(']');
             }
             case Mapping mapping -> {
-                if (mapping.layout() == Layout.SECTION && !mapping.entries().isEmpty()) {
-                    return false;
-                }
                 flow.append('{');
                 String comma = "";
                 for (Entry entry : mapping.entries()) {

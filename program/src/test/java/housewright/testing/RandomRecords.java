@@ -27,6 +27,14 @@ abstract class RandomRecords {
     /** Says that a component is filled at random. */
     static final Object ANY = new Object();
 
+    /** Reflection makes them anew each time. */
+    private static final ClassValue<RecordComponent[]> COMPONENTS = new ClassValue<>() {
+        @Override
+        protected RecordComponent[] computeValue(Class<?> type) {
+            return type.getRecordComponents();
+        }
+    };
+
     final Random random;
     final RandomValues values;
 
@@ -40,7 +48,7 @@ abstract class RandomRecords {
 
     /** @param given components by name that are settled */
     final <R extends Record> R record(Class<R> type, Map<String, ?> given) {
-        RecordComponent[] components = type.getRecordComponents();
+        RecordComponent[] components = COMPONENTS.get(type);
         @Nullable Object[] arguments = new Object[components.length];
         Class<?>[] types = new Class<?>[components.length];
         for (int i = 0; i < components.length; i++) {
