@@ -20,18 +20,22 @@ final class JsonText {
     static String document(Node root) {
         StringWriter out = new StringWriter();
         try (JsonGenerator generator = new JsonFactory().createGenerator(out)) {
-            DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-            Separators separators =
-                    Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER);
-            DefaultPrettyPrinter printer = new DefaultPrettyPrinter(separators);
-            printer.indentObjectsWith(lines);
-            printer.indentArraysWith(lines);
-            generator.setPrettyPrinter(printer);
+            generator.setPrettyPrinter(printer());
             write(root, generator);
         } catch (IOException e) {
             throw new UncheckedIOException("A text in memory cannot fail to be written", e);
         }
         return out.append('\n').toString();
+    }
+
+    /** Two spaces a level, and a line break that is the same everywhere. */
+    static DefaultPrettyPrinter printer() {
+        DefaultIndenter lines = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(
+                Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER));
+        printer.indentObjectsWith(lines);
+        printer.indentArraysWith(lines);
+        return printer;
     }
 
     private static void write(Node node, JsonGenerator out) throws IOException {

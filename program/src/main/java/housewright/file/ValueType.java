@@ -79,6 +79,11 @@ sealed interface ValueType {
         return type == List.class || type == Map.class ? of(component.getGenericType(), typeIds) : single(type, onOff);
     }
 
+    /** What is written for a class by itself. */
+    static ValueType of(Class<?> type) {
+        return single(type, false);
+    }
+
     private static ValueType of(Type type, boolean typeIds) {
         if (type instanceof ParameterizedType generic) {
             Type[] arguments = generic.getActualTypeArguments();
