@@ -11,9 +11,10 @@ import housewright.signal.Layout.Side;
 import housewright.unit.Delay;
 import java.util.ArrayDeque;
 import java.util.BitSet;
-import java.util.EnumSet;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** Puts into words what a proof rests on, and where a signal stops and why. */
@@ -24,42 +25,47 @@ final class Explainer {
         this.graph = graph;
     }
 
-    /** The latency of a device in which a feed begins: once, at a point; a feed that begins at a port has left it. */
-    long startDelay(int source, List<String> lacking, List<String> assumed) {
-        if (graph.side(source) != Side.POINT) {
-            return 0;
-        }
+    /**
+     * The latency of a device in which a feed begins: once, at a point; a feed that begins at a port has left it. It is
+     * that of the output by which the path leaves the device.
+     */
+    long startDelay(int source, int[] path, List<String> lacking, List<String> assumed) {
         Layout layout = graph.piece(source).layout();
-        if (layout == null) {
+        if (graph.side(source) != Side.POINT || layout == null) {
             return 0;
         }
         Latency latency = layout.model.latency();
-        String model = layout.model.id();
         if (latency == null) {
-            lacking.add("the latency of " + graph.piece(source).id() + " (" + model + ")");
+            lacking.add("the latency of " + graph.piece(source).id() + " (" + layout.model.id() + ")");
             return 0;
         }
-        long longest = 0;
-        Set<Long> values = new java.util.TreeSet<>();
-        for (Media media : mediaFrom(source)) {
-            Delay delay = media.of(latency);
-            if (delay == null) {
-                lacking.add("the latency of " + graph.piece(source).id() + " (" + model + ")");
-                continue;
+        for (int edge : path) {
+            int to = graph.to[edge];
+            if (graph.side(to) != Side.POINT) {
+                return graph.side(to) == Side.LEAVING ? outputDelay(to, latency, lacking) : 0;
             }
-            long nanos = graph.builder.nanosOf(delay, layout, -1);
-            values.add(nanos);
-            longest = Math.max(longest, nanos);
         }
-        if (values.size() > 1) {
-            assumed.add("the longest latency of " + graph.piece(source).id() + ", where the signal begins");
-        }
-        return longest;
+        return longestDelay(source, latency, lacking, assumed);
     }
 
-    /** What leaves the device from a point, found by following the inside of the device. */
-    private Set<Media> mediaFrom(int source) {
-        Set<Media> media = EnumSet.noneOf(Media.class);
+    private long outputDelay(int output, Latency latency, List<String> lacking) {
+        Piece piece = graph.piece(output);
+        Layout layout = piece.layout();
+        Socket socket = graph.socket(output);
+        String channel = graph.spot(output).channel();
+        if (layout == null || socket == null || channel == null || socket.port().signal() == null) {
+            return 0;
+        }
+        Delay delay = Media.of(socket.port().signal(), channel).of(latency);
+        if (delay == null) {
+            lacking.add("the latency of " + piece.id() + " (" + layout.model.id() + ")");
+        }
+        return graph.builder.nanos(delay, socket);
+    }
+
+    /** For a path that ends in the device where it begins: the longest latency of the outputs it could leave by. */
+    private long longestDelay(int source, Latency latency, List<String> lacking, List<String> assumed) {
+        Set<Long> values = new TreeSet<>();
         BitSet seen = new BitSet();
         ArrayDeque<Integer> queue = new ArrayDeque<>(List.of(source));
         seen.set(source);
@@ -67,17 +73,18 @@ final class Explainer {
             int u = queue.remove();
             for (int e = graph.start[u]; e < graph.start[u + 1]; e++) {
                 int v = graph.to[e];
-                Socket socket = graph.socket(v);
-                String channel = graph.spot(v).channel();
-                if (socket != null && socket.port().signal() != null && channel != null) {
-                    media.add(Media.of(socket.port().signal(), channel));
-                } else if (graph.side(v) == Side.POINT && !seen.get(v)) {
+                if (graph.side(v) == Side.LEAVING) {
+                    values.add(outputDelay(v, latency, lacking));
+                } else if (!seen.get(v)) {
                     seen.set(v);
                     queue.add(v);
                 }
             }
         }
-        return media;
+        if (values.size() > 1) {
+            assumed.add("the longest latency of " + graph.piece(source).id() + ", where the signal begins and ends");
+        }
+        return values.isEmpty() ? 0 : Collections.max(values);
     }
 
     /** Adds what the proof takes for granted on this edge, and which figure it lacks. */

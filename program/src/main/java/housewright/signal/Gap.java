@@ -64,8 +64,8 @@ final class Gap {
     }
 
     private static boolean sameMedia(Layout layout, int from, int to) {
-        Media one = layout.media(from);
-        Media other = layout.media(to);
+        Media one = layout.nodes.get(from).media();
+        Media other = layout.nodes.get(to).media();
         return one == null || other == null || one == other;
     }
 

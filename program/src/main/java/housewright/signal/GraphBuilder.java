@@ -112,8 +112,8 @@ final class GraphBuilder {
             }
             Cause cause = new Cause.ByRoute(piece.id());
             for (Layout.Inside route : layout.routes) {
-                long delay = latency(layout, route.from(), route.to()) + nanos(route.delay(), layout, route.to());
-                edges.add(piece.base() + route.from(), piece.base() + route.to(), delay, route.gain(), cause);
+                int from = piece.base() + route.from();
+                edges.add(from, piece.base() + route.to(), insideDelay(layout, route), route.gain(), cause);
             }
         }
     }
@@ -143,7 +143,8 @@ final class GraphBuilder {
                         nodeGain.merge(node, gain.decibels(), Double::sum);
                     }
                     if (delay != null) {
-                        nodeDelay.merge(node, nanos(delay, layout, local), Long::sum);
+                        nodeDelay.merge(
+                                node, nanos(delay, layout.nodes.get(local).socket()), Long::sum);
                     }
                     if (setting.mute()) {
                         gatedBy.put(node, "");
@@ -224,6 +225,9 @@ final class GraphBuilder {
         for (String channel : socket.leaving()) {
             intoUnknown.put(node(index, new Spot(socket.name(), channel), false), words);
         }
+        if (socket.port().signal() == null) {
+            open.leadsIntoUnknown(new PortKey(index, socket.name()), words);
+        }
     }
 
     private @Nullable Socket socket(int piece, String port) {
@@ -250,22 +254,23 @@ final class GraphBuilder {
             leadsNowhereKnown(other, words);
             return;
         }
-        if (first.port().signal() == Signal.ETHERNET
-                || second.port().signal() == Signal.ETHERNET
-                || first.port().signal() == null
-                || second.port().signal() == null) {
+        String clash = clash(first, second);
+        if (clash == null && takesNetwork(first) && takesNetwork(second)) {
             network.link(new PortKey(a, first.name()), new PortKey(b, second.name()), id);
         }
         if (first.port().signal() == null || second.port().signal() == null) {
             open.link(new PortKey(a, first.name()), new PortKey(b, second.name()), cause);
             return;
         }
-        String clash = clash(first, second);
         if (clash != null) {
             unjoined.add(new Unjoined(cause, one, other, clash));
         } else if (first.port().signal() != Signal.ETHERNET && !joinChannels(a, first, b, second, cause)) {
             unjoined.add(new Unjoined(cause, one, other, "no channel leaves one end and arrives at the other"));
         }
+    }
+
+    private static boolean takesNetwork(Socket socket) {
+        return socket.port().signal() == null || socket.port().signal() == Signal.ETHERNET;
     }
 
     private static @Nullable String clash(Socket first, Socket second) {
@@ -339,7 +344,18 @@ final class GraphBuilder {
         Gain gain = entry.gain();
         for (Join.Pair written : entry.join().pairs()) {
             Cause cause = new Cause.ByPatch(piece.id(), written.from(), written.to());
-            for (Join.Pair pair : layout.shape.channels(written)) {
+            List<Join.Pair> channels;
+            try {
+                channels = layout.shape.channels(written);
+            } catch (WordingException wrong) { // another type stands here at another moment
+                unjoined.add(new Unjoined(
+                        cause,
+                        new Address(piece.id(), written.from()),
+                        new Address(piece.id(), written.to()),
+                        wrong.found() + " is not " + wrong.expected()));
+                continue;
+            }
+            for (Join.Pair pair : channels) {
                 int from = node(index, pair.from(), true);
                 int to = node(index, pair.to(), false);
                 if (from < 0 || to < 0) {
@@ -357,41 +373,36 @@ final class GraphBuilder {
                             "its type does not let " + pair.from() + " be patched to " + pair.to()));
                     continue;
                 }
-                long delay = latencyBetween(index, layout, from, to) + nanosAt(entry.delay(), layout, to, piece);
+                long delay = insideDelay(index, from, to)
+                        + nanos(entry.delay(), place(piece, layout, to).socket());
                 edges.add(from, to, delay, gain == null ? 0 : gain.decibels(), cause);
             }
         }
     }
 
-    private long latencyBetween(int index, Layout layout, int from, int to) {
-        Piece piece = pieces.get(index);
-        if (from < laidOut && to < laidOut) {
-            return latency(layout, from - piece.base(), to - piece.base());
-        }
-        Spot spot = from < laidOut
-                ? layout.nodes.get(from - piece.base()).spot()
-                : extras.get(from - laidOut).spot();
-        Socket socket = layout.shape.findSocket(spot.name()).orElse(null);
-        String channel = spot.channel();
-        if (socket == null || channel == null || socket.port().signal() == null) {
-            return 0;
-        }
-        return nanos(Media.of(socket.port().signal(), channel).of(layout.model.latency()), layout, -1);
+    /** A node of a piece, laid out or open. */
+    private Layout.Local place(Piece piece, Layout layout, int node) {
+        return node < laidOut
+                ? layout.nodes.get(node - piece.base())
+                : extras.get(node - laidOut).place();
     }
 
     /** The delay of a patch entry between two nodes of a piece. */
     long insideDelay(int piece, int from, int to) {
-        Layout layout = pieces.get(piece).layout();
-        return layout == null ? 0 : latencyBetween(piece, layout, from, to);
+        Piece device = pieces.get(piece);
+        Layout layout = device.layout();
+        return layout == null
+                ? 0
+                : latency(
+                        layout,
+                        place(device, layout, from),
+                        place(device, layout, to).socket());
     }
 
-    /** The delay of a route of a type that is not there yet. */
+    /** The delay of a fixed route, of a type that is there or might be. */
     long insideDelay(Layout layout, Layout.Inside route) {
-        return latency(layout, route.from(), route.to()) + nanos(route.delay(), layout, route.to());
-    }
-
-    private long nanosAt(@Nullable Delay delay, Layout layout, int to, Piece piece) {
-        return nanos(delay, layout, to < laidOut ? to - piece.base() : -1);
+        Socket output = layout.nodes.get(route.to()).socket();
+        return latency(layout, layout.nodes.get(route.from()), output) + nanos(route.delay(), output);
     }
 
     private void addSends() {
@@ -416,6 +427,9 @@ final class GraphBuilder {
         }
         int from = node(a, one.spot(), false);
         int to = node(b, other.spot(), true);
+        if (from >= 0 && pieces.get(b).layout() == null) {
+            intoUnknown.put(from, "it goes on by network to " + other.thing() + ", whose inside is not known yet");
+        }
         if (from < 0 || to < 0) {
             return;
         }
@@ -426,7 +440,7 @@ final class GraphBuilder {
             unjoined.add(new Unjoined(new Cause.BySend(send.id(), List.of()), one, other, answer.why()));
             return;
         }
-        edges.add(from, to, nanos(send.delay(), null, -1), 0, new Cause.BySend(send.id(), answer.over()));
+        edges.add(from, to, nanos(send.delay(), null), 0, new Cause.BySend(send.id(), answer.over()));
     }
 
     private void addRadio() {
@@ -461,7 +475,7 @@ final class GraphBuilder {
             unjoined.add(new Unjoined(cause, one, other, clash));
             return;
         }
-        long delay = nanos(link.delay(), null, -1);
+        long delay = nanos(link.delay(), null);
         List<String> channels =
                 one.spot().channel() != null ? List.of(one.spot().channel()) : first.leaving();
         for (String channel : channels) {
@@ -512,29 +526,22 @@ final class GraphBuilder {
     }
 
     /** The latency of a pass: on an edge that leaves an arriving channel, none elsewhere. */
-    private long latency(Layout layout, int from, int to) {
-        Layout.Local start = layout.nodes.get(from);
-        if (start.side() != Side.ARRIVING) {
-            return 0;
-        }
-        Media media = layout.media(from);
-        return media == null ? 0 : nanos(media.of(layout.model.latency()), layout, to);
+    private long latency(Layout layout, Layout.Local from, @Nullable Socket output) {
+        Media media = from.side() == Side.ARRIVING ? from.media() : null;
+        return media == null ? 0 : nanos(media.of(layout.model.latency()), output);
     }
 
-    long nanosOf(@Nullable Delay delay, @Nullable Layout layout, int to) {
-        return nanos(delay, layout, to);
-    }
-
-    private long nanos(@Nullable Delay delay, @Nullable Layout layout, int to) {
+    /** A delay in nanoseconds; a frame is one of the output's format where that has just one, else of the house. */
+    long nanos(@Nullable Delay delay, @Nullable Socket output) {
         if (delay == null) {
             return 0;
         }
         if (!delay.inFrames()) {
             return Math.round(delay.base() * 1e9);
         }
-        VideoFormat format = layout == null || to < 0 ? null : layout.singleFormat(to);
-        if (format == null) {
-            format = project.about().picture();
+        VideoFormat format = project.about().picture();
+        if (output != null && output.port().formats().size() == 1) {
+            format = output.port().formats().getFirst();
         }
         return format == null ? 0 : delay.nanos(format);
     }

@@ -11,7 +11,6 @@ import housewright.model.Shape.Socket;
 import housewright.model.Signal;
 import housewright.unit.Delay;
 import housewright.unit.Gain;
-import housewright.unit.VideoFormat;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -30,7 +29,15 @@ final class Layout {
     }
 
     /** A node within the type. */
-    record Local(Spot spot, Side side, @Nullable Socket socket) {}
+    record Local(Spot spot, Side side, @Nullable Socket socket) {
+        /** What a channel carries; null at a point and at a passive port. */
+        @Nullable
+        Media media() {
+            Signal signal = socket == null ? null : socket.port().signal();
+            String channel = spot.channel();
+            return signal == null || channel == null ? null : Media.of(signal, channel);
+        }
+    }
 
     /** A fixed edge within the type. */
     record Inside(int from, int to, double gain, @Nullable Delay delay) {}
@@ -118,25 +125,6 @@ final class Layout {
     /** The node where signal leaves (or ends, at a point), or -1. */
     int leaving(Spot spot) {
         return leaving.getOrDefault(spot, -1);
-    }
-
-    /** What a channel carries; null at a point and at a passive port. */
-    @Nullable
-    Media media(int local) {
-        Local node = nodes.get(local);
-        Socket socket = node.socket();
-        String channel = node.spot().channel();
-        Signal signal = socket == null ? null : socket.port().signal();
-        return signal == null || channel == null ? null : Media.of(signal, channel);
-    }
-
-    /** The one picture format of the port this node is on; null where there is none, or a choice. */
-    @Nullable
-    VideoFormat singleFormat(int local) {
-        Socket socket = nodes.get(local).socket();
-        return socket != null && socket.port().formats().size() == 1
-                ? socket.port().formats().getFirst()
-                : null;
     }
 
     /** Channel by channel. */

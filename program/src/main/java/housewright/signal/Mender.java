@@ -222,7 +222,7 @@ final class Mender {
         if (source < 0 || destination < 0) {
             return null;
         }
-        long start = new Explainer(graph).startDelay(source, new ArrayList<>(), new ArrayList<>());
+        long start = new Explainer(graph).startDelay(source, new int[0], new ArrayList<>(), new ArrayList<>());
         return new CheapestPath.Question(source, destination, through, start, limit(graph, feed));
     }
 

@@ -9,10 +9,12 @@ import housewright.model.Tie;
 import housewright.signal.GraphBuilder.PortKey;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
@@ -21,10 +23,20 @@ final class Network {
     /** The network a switch port carries when nothing is said. */
     static final int DEFAULT_VLAN = 1;
 
-    private record Hop(PortKey to, String name) {}
+    /** A signal about to leave by a port, or just arrived at one. */
+    private record At(PortKey port, boolean leaving) {
+        At turned() {
+            return new At(port, !leaving);
+        }
+    }
+
+    private record Hop(At to, String name) {}
 
     /** Either what the path runs over, in order, or why there is none. */
     record Answer(@Nullable List<String> over, String why) {}
+
+    private static final Comparator<List<String>> BY_HOPS =
+            Comparator.<List<String>>comparingInt(List::size).thenComparing(over -> String.join("\n", over));
 
     private final GraphBuilder graph;
     private final Map<PortKey, List<Hop>> links = new HashMap<>();
@@ -35,11 +47,11 @@ final class Network {
     }
 
     void link(PortKey one, PortKey other, String cable) {
-        links.computeIfAbsent(one, key -> new ArrayList<>()).add(new Hop(other, cable));
-        links.computeIfAbsent(other, key -> new ArrayList<>()).add(new Hop(one, cable));
+        links.computeIfAbsent(one, key -> new ArrayList<>()).add(new Hop(new At(other, false), cable));
+        links.computeIfAbsent(other, key -> new ArrayList<>()).add(new Hop(new At(one, false), cable));
     }
 
-    /** The path of fewest hops between two ports, first in order of the file where several are as short. */
+    /** The path of fewest hops between two ports, by ids where several are as short. */
     Answer path(PortKey from, PortKey to, @Nullable Integer vlan) {
         if (vlan != null) {
             List<String> over = search(from, to, vlan);
@@ -50,7 +62,7 @@ final class Network {
         List<String> best = null;
         for (int each : candidates) {
             List<String> over = search(from, to, each);
-            if (over != null && (best == null || over.size() < best.size())) {
+            if (over != null && (best == null || BY_HOPS.compare(over, best) < 0)) {
                 best = over;
             }
         }
@@ -69,66 +81,104 @@ final class Network {
         if (!carries(from, vlan) || !carries(to, vlan)) {
             return null;
         }
-        Map<PortKey, PortKey> cameFrom = new HashMap<>();
-        Map<PortKey, String> cameOver = new HashMap<>();
-        ArrayDeque<PortKey> queue = new ArrayDeque<>(List.of(from));
-        cameFrom.put(from, from);
-        while (!queue.isEmpty()) {
-            PortKey at = queue.remove();
-            if (at.equals(to)) {
-                return over(from, to, cameFrom, cameOver);
-            }
-            for (Hop hop : next(at, at.equals(from))) {
-                if (!cameFrom.containsKey(hop.to()) && carries(hop.to(), vlan)) {
-                    cameFrom.put(hop.to(), at);
-                    cameOver.put(hop.to(), hop.name());
-                    queue.add(hop.to());
+        At start = new At(from, true);
+        Map<At, Integer> left = hopsLeft(start, new At(to, false), vlan);
+        Integer hops = left.get(start);
+        if (hops == null) {
+            return null;
+        }
+        List<String> over = new ArrayList<>();
+        Set<At> front = Set.of(start); // all that is reached over the same ids
+        for (int togo = hops - 1; togo >= 0; togo--) {
+            String least = null;
+            Set<At> next = new LinkedHashSet<>();
+            for (At at : front) {
+                for (Hop hop : next(at)) {
+                    Integer further = left.get(hop.to());
+                    if (further == null || further != togo) {
+                        continue;
+                    }
+                    if (least == null || hop.name().compareTo(least) < 0) {
+                        least = hop.name();
+                        next.clear();
+                    }
+                    if (hop.name().equals(least)) {
+                        next.add(hop.to());
+                    }
                 }
             }
+            over.add(least == null ? "" : least);
+            front = next;
         }
-        return null;
-    }
-
-    private static List<String> over(
-            PortKey from, PortKey to, Map<PortKey, PortKey> cameFrom, Map<PortKey, String> cameOver) {
-        List<String> over = new ArrayList<>();
-        for (PortKey at = to; !at.equals(from); at = cameFrom.getOrDefault(at, from)) {
-            over.add(cameOver.getOrDefault(at, ""));
-        }
-        Collections.reverse(over);
         return over;
     }
 
-    /** Along the cables in this port; and, unless we start here, across the switch or panel it belongs to. */
-    private List<Hop> next(PortKey at, boolean start) {
-        List<Hop> hops = new ArrayList<>(links.getOrDefault(at, List.of()));
-        Piece piece = graph.pieces.get(at.piece());
-        Layout layout = piece.layout();
-        if (layout == null) {
-            return hops;
-        }
-        if (layout.model.kind() == Kind.SWITCH) {
-            for (Socket socket : layout.shape.sockets().values()) {
-                if (socket.port().signal() == Signal.ETHERNET && !socket.name().equals(at.port())) {
-                    PortKey other = new PortKey(at.piece(), socket.name());
-                    if (links.containsKey(other)) {
-                        hops.add(new Hop(other, piece.id()));
+    /** How many hops it is to the end from every place no further from it than the start. */
+    private Map<At, Integer> hopsLeft(At start, At end, int vlan) {
+        Map<At, Integer> left = new HashMap<>();
+        Map<Integer, Integer> crossed = new HashMap<>();
+        ArrayDeque<At> queue = new ArrayDeque<>(List.of(end));
+        left.put(end, 0);
+        while (!queue.isEmpty() && !left.containsKey(start)) {
+            At at = queue.remove();
+            int hops = left.getOrDefault(at, 0);
+            At back = at.turned(); // every hop can be made the other way
+            // a second crossing of a switch reaches the port of the first, a third none that is new
+            if (back.leaving()
+                    || !isSwitch(at.port().piece())
+                    || crossed.merge(at.port().piece(), 1, Integer::sum) < 3) {
+                for (Hop hop : next(back)) {
+                    At before = hop.to().turned();
+                    if (carries(before.port(), vlan) && left.putIfAbsent(before, hops + 1) == null) {
+                        queue.add(before);
                     }
                 }
             }
         }
-        if (!start) {
-            for (Tie tie : layout.model.ties()) {
-                for (Tie.Pair pair : tie.pairs()) {
-                    if (pair.one().equals(at.port())) {
-                        hops.add(new Hop(new PortKey(at.piece(), pair.other()), piece.id()));
-                    } else if (pair.other().equals(at.port())) {
-                        hops.add(new Hop(new PortKey(at.piece(), pair.one()), piece.id()));
-                    }
+        return left;
+    }
+
+    private boolean isSwitch(int piece) {
+        Layout layout = graph.pieces.get(piece).layout();
+        return layout != null && layout.model.kind() == Kind.SWITCH;
+    }
+
+    /** From a port along its cables; from where it arrives across the switch or panel, and nowhere in other equipment. */
+    private List<Hop> next(At at) {
+        if (at.leaving()) {
+            return links.getOrDefault(at.port(), List.of());
+        }
+        Piece piece = graph.pieces.get(at.port().piece());
+        Layout layout = piece.layout();
+        if (layout == null) {
+            return List.of();
+        }
+        List<Hop> hops = new ArrayList<>();
+        String port = at.port().port();
+        if (layout.model.kind() == Kind.SWITCH) {
+            for (Socket socket : layout.shape.sockets().values()) {
+                if (socket.port().signal() == Signal.ETHERNET && !socket.name().equals(port)) {
+                    cross(at, socket.name(), piece, hops);
+                }
+            }
+        }
+        for (Tie tie : layout.model.ties()) {
+            for (Tie.Pair pair : tie.pairs()) {
+                if (pair.one().equals(port)) {
+                    cross(at, pair.other(), piece, hops);
+                } else if (pair.other().equals(port)) {
+                    cross(at, pair.one(), piece, hops);
                 }
             }
         }
         return hops;
+    }
+
+    private void cross(At at, String port, Piece piece, List<Hop> hops) {
+        PortKey other = new PortKey(at.port().piece(), port);
+        if (links.containsKey(other)) {
+            hops.add(new Hop(new At(other, true), piece.id()));
+        }
     }
 
     /** A port that says nothing carries the default network on a switch, and whatever it is given elsewhere. */
@@ -151,26 +201,27 @@ final class Network {
     /** The switch port that the cable in this port leads to, through panels; null where there is none. */
     @Nullable
     PortKey switchPortAt(PortKey port) {
-        Map<PortKey, PortKey> seen = new HashMap<>();
-        ArrayDeque<PortKey> queue = new ArrayDeque<>(List.of(port));
-        seen.put(port, port);
-        while (!queue.isEmpty()) {
-            PortKey at = queue.remove();
-            if (!at.equals(port) && isSwitch(at)) {
-                return at;
-            }
-            for (Hop hop : next(at, at.equals(port))) {
-                if (seen.putIfAbsent(hop.to(), at) == null) {
-                    queue.add(hop.to());
-                }
+        for (At at : reached(port)) {
+            if (!at.leaving() && isSwitch(at.port().piece())) {
+                return at.port();
             }
         }
         return null;
     }
 
-    private boolean isSwitch(PortKey key) {
-        Layout layout = graph.pieces.get(key.piece()).layout();
-        return layout != null && layout.model.kind() == Kind.SWITCH;
+    /** All that a signal leaving by this port may come to, nearest first. */
+    private Set<At> reached(PortKey port) {
+        Set<At> seen = new LinkedHashSet<>();
+        ArrayDeque<At> queue = new ArrayDeque<>(List.of(new At(port, true)));
+        seen.add(queue.element());
+        while (!queue.isEmpty()) {
+            for (Hop hop : next(queue.remove())) {
+                if (seen.add(hop.to())) {
+                    queue.add(hop.to());
+                }
+            }
+        }
+        return seen;
     }
 
     /** The VLANs a switch port carries. */
@@ -190,19 +241,10 @@ final class Network {
         if (!links.containsKey(port)) {
             return List.of(port);
         }
-        Map<PortKey, PortKey> seen = new HashMap<>();
-        ArrayDeque<PortKey> queue = new ArrayDeque<>(List.of(port));
-        java.util.Set<Integer> switches = new java.util.LinkedHashSet<>();
-        seen.put(port, port);
-        while (!queue.isEmpty()) {
-            PortKey at = queue.remove();
-            if (isSwitch(at)) {
-                switches.add(at.piece());
-            }
-            for (Hop hop : next(at, at.equals(port))) {
-                if (seen.putIfAbsent(hop.to(), at) == null) {
-                    queue.add(hop.to());
-                }
+        Set<Integer> switches = new LinkedHashSet<>();
+        for (At at : reached(port)) {
+            if (isSwitch(at.port().piece())) {
+                switches.add(at.port().piece());
             }
         }
         for (int piece : switches) {
@@ -239,7 +281,7 @@ final class Network {
 
     private void unlink(PortKey one, PortKey other) {
         List<Hop> hops = links.getOrDefault(one, new ArrayList<>());
-        hops.remove(new Hop(other, ""));
+        hops.remove(new Hop(new At(other, false), ""));
         if (hops.isEmpty()) {
             links.remove(one);
         }

@@ -28,7 +28,11 @@ final class OpenNodes {
             Side side,
             Socket socket,
             Signal signal,
-            @Nullable String protocol) {}
+            @Nullable String protocol) {
+        Layout.Local place() {
+            return new Layout.Local(spot, side, socket);
+        }
+    }
 
     private record Carried(Signal signal, @Nullable String protocol, String channel) {}
 
@@ -42,6 +46,7 @@ final class OpenNodes {
     private final GraphBuilder graph;
     private final Map<Extra, Integer> known = new HashMap<>();
     private final List<Link> links = new ArrayList<>();
+    private final Map<PortKey, String> intoUnknown = new HashMap<>();
 
     OpenNodes(GraphBuilder graph) {
         this.graph = graph;
@@ -65,6 +70,11 @@ final class OpenNodes {
     /** A cable with a passive port on at least one end. */
     void link(PortKey one, PortKey other, Cause cause) {
         links.add(new Link(one, other, cause));
+    }
+
+    /** A cable in this passive port leads to where nobody knows yet. */
+    void leadsIntoUnknown(PortKey port, String words) {
+        intoUnknown.put(port, words);
     }
 
     /** Works out what every passive port carries, and joins it. */
@@ -123,6 +133,14 @@ final class OpenNodes {
             if (isPassive(tie.one()) && isPassive(tie.other())) {
                 tie(tie, carried);
                 tie(tie.turned(), carried);
+            }
+        }
+        for (int i = 0; i < graph.extras.size(); i++) {
+            Extra extra = graph.extras.get(i);
+            String words =
+                    intoUnknown.get(new PortKey(extra.piece(), extra.spot().name()));
+            if (words != null && extra.side() == Side.LEAVING) {
+                graph.intoUnknown.put(graph.laidOut + i, words);
             }
         }
     }

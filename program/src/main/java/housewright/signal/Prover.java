@@ -6,6 +6,7 @@ import housewright.model.Ref.Address;
 import housewright.unit.Delay;
 import housewright.unit.VideoFormat;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -93,7 +94,8 @@ final class Prover {
                 ? (search.reaches(destination) ? search.path(destination) : null)
                 : through(feed, source, destination);
         if (path == null) {
-            for (Address other : destinations) {
+            boolean arrives = search.reaches(destination); // only not through what it should
+            for (Address other : arrives ? List.<Address>of() : destinations) {
                 if (!other.equals(pair.to()) && search.reaches(graph.end(other, false))) {
                     Stop stop = explainer.crossed(search, source, destination, other);
                     return stopped(pair, FeedState.CROSSED, stop);
@@ -103,7 +105,7 @@ final class Prover {
         }
         List<String> lacking = new ArrayList<>();
         List<String> assumed = new ArrayList<>();
-        long delay = explainer.startDelay(source, lacking, assumed);
+        long delay = explainer.startDelay(source, path, lacking, assumed);
         double gain = 0;
         List<Hop> hops = new ArrayList<>(path.length);
         for (int edge : path) {
@@ -112,7 +114,7 @@ final class Prover {
             hops.add(hop(edge));
             explainer.note(edge, lacking, assumed);
         }
-        List<OtherPath> others = feed.through().isEmpty() ? others(path) : List.of();
+        List<OtherPath> others = feed.through().isEmpty() ? others(source, path) : List.of();
         Stop wrong = explainer.wrongMedia(path, feed.carries());
         Stop late = wrong != null ? wrong : late(feed, pair, delay, lacking);
         return new PairProof(
@@ -146,61 +148,82 @@ final class Prover {
                         pair.to(), "it arrives after " + Words.milliseconds(delay) + "; allowed are " + within.text());
     }
 
+    /** The path of least delay through the feed's places in order; null where there is none. */
     private int @Nullable [] through(Feed feed, int source, int destination) {
-        int[] whole = {};
-        int at = source;
+        List<Way> ways = List.of(new Way(source, 0, List.of()));
         for (Address place : addresses(feed.through())) {
-            int next = throughNode(place);
-            int @Nullable [] part = next < 0 ? null : part(source, at, next);
-            if (part == null) {
-                return null;
+            List<Way> further = new ArrayList<>(2);
+            for (int node : sides(place)) {
+                Way best = onward(source, ways, node);
+                if (best != null) {
+                    further.add(best);
+                }
             }
-            whole = joined(whole, part);
-            at = next;
+            ways = further;
         }
-        int @Nullable [] last = part(source, at, destination);
-        return last == null ? null : joined(whole, last);
+        Way best = onward(source, ways, destination);
+        return best == null
+                ? null
+                : best.edges().stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** A path from the source so far. */
+    private record Way(int at, long delay, List<Integer> edges) {}
+
+    private @Nullable Way onward(int source, List<Way> ways, int to) {
+        Way best = null;
+        for (Way way : ways) {
+            Search by = searchFrom(source, way.at());
+            if (by.reaches(to) && (best == null || way.delay() + by.delayTo(to) < best.delay())) {
+                List<Integer> edges = new ArrayList<>(way.edges());
+                for (int edge : by.path(to)) {
+                    edges.add(edge);
+                }
+                best = new Way(to, way.delay() + by.delayTo(to), edges);
+            }
+        }
+        return best;
     }
 
     /** A path may pass a point, or a channel on whichever side of the device it is. */
-    private int throughNode(Address place) {
+    private List<Integer> sides(Address place) {
         int arriving = graph.end(place, false);
-        return arriving >= 0 ? arriving : graph.end(place, true);
+        int leaving = graph.end(place, true);
+        List<Integer> sides = new ArrayList<>(2);
+        if (arriving >= 0) {
+            sides.add(arriving);
+        }
+        if (leaving >= 0 && leaving != arriving) {
+            sides.add(leaving);
+        }
+        return sides;
     }
 
-    private int @Nullable [] part(int source, int from, int to) {
+    private Search searchFrom(int source, int from) {
         Search by = from == source ? search : onward;
         by.from(from, false);
-        return by.reaches(to) ? by.path(to) : null;
-    }
-
-    private static int[] joined(int[] one, int[] other) {
-        if (one.length == 0) {
-            return other;
-        }
-        int[] both = java.util.Arrays.copyOf(one, one.length + other.length);
-        System.arraycopy(other, 0, both, one.length, other.length);
-        return both;
+        return by;
     }
 
     private Stop stop(Feed feed, int source, int destination) {
         int at = source;
         for (Address place : addresses(feed.through())) {
-            int next = throughNode(place);
-            if (next < 0) {
+            List<Integer> sides = sides(place);
+            if (sides.isEmpty()) {
                 return explainer.notThere(place, false);
             }
-            if (part(source, at, next) == null) {
-                return explainer.stop(at == source ? search : onward, at, next);
+            Search by = searchFrom(source, at);
+            int next = sides.stream().filter(by::reaches).findFirst().orElse(-1);
+            if (next < 0) {
+                return explainer.stop(by, at, sides.getFirst());
             }
             at = next;
         }
-        part(source, at, destination);
-        return explainer.stop(at == source ? search : onward, at, destination);
+        return explainer.stop(searchFrom(source, at), at, destination);
     }
 
-    /** Ways into a place of the path by another edge than the path's own. */
-    private List<OtherPath> others(int[] path) {
+    /** Ways into a place of the path by another edge than the path's own, that do not pass what follows. */
+    private List<OtherPath> others(int source, int[] path) {
         List<OtherPath> others = new ArrayList<>(0);
         int[] starts = graph.inStarts();
         int[] in = graph.inEdges();
@@ -212,14 +235,32 @@ final class Prover {
             for (int i = starts[meets]; i < starts[meets + 1]; i++) {
                 int edge = in[i];
                 int before = graph.from[edge];
-                if (edge == own || !search.reaches(before) || graph.contested[edge] || search.comesBy(before, meets)) {
+                if (isSame(edge, own) || !search.reaches(before) || graph.contested[edge]) {
                     continue;
                 }
-                long later = search.delayTo(before) + graph.delay[edge] - search.delayTo(meets);
-                others.add(other(meets, later, search.path(before), edge, path));
+                Search by = search.comesBy(before, meets) ? around(source, path, meets) : search;
+                if (by.reaches(before)) {
+                    long later = by.delayTo(before) + graph.delay[edge] - search.delayTo(meets);
+                    others.add(other(meets, later, by.path(before), edge, path));
+                }
             }
         }
         return others;
+    }
+
+    /** The same join, or the same patch entry written twice. */
+    private boolean isSame(int edge, int own) {
+        return edge == own || (graph.from[edge] == graph.from[own] && graph.cause[edge].equals(graph.cause[own]));
+    }
+
+    /** What is reached without this place of the path and those after it. */
+    private Search around(int source, int[] path, int meets) {
+        BitSet after = new BitSet();
+        for (int i = path.length - 1; i >= 0 && !after.get(meets); i--) {
+            after.set(graph.to[path[i]]);
+        }
+        onward.around(source, after);
+        return onward;
     }
 
     private OtherPath other(int meets, long later, int[] before, int edge, int[] path) {
@@ -255,7 +296,7 @@ final class Prover {
             int[] path = search.path(destination);
             List<String> lacking = new ArrayList<>();
             List<String> assumed = new ArrayList<>();
-            long delay = explainer.startDelay(source, lacking, assumed);
+            long delay = explainer.startDelay(source, path, lacking, assumed);
             double gain = 0;
             List<Hop> hops = new ArrayList<>(path.length);
             for (int edge : path) {

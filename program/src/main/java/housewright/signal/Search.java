@@ -1,6 +1,8 @@
 package housewright.signal;
 
 import java.util.Arrays;
+import java.util.BitSet;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Paths of least delay from one node: Dijkstra's algorithm where most edges cost nothing, so nodes of one distance
@@ -37,6 +39,16 @@ final class Search {
         }
         source = node;
         withContested = contestedToo;
+        search(node, contestedToo, null);
+    }
+
+    /** Searches from a node, but passes none of those named, nor a contested patch. */
+    void around(int node, BitSet avoided) {
+        source = -1;
+        search(node, false, avoided);
+    }
+
+    private void search(int node, boolean contestedToo, @Nullable BitSet avoided) {
         run++;
         reachedCount = 0;
         heapSize = 0;
@@ -57,6 +69,9 @@ final class Search {
                     int v = graph.to[e];
                     long d = level + graph.delay[e];
                     if ((mark[v] == run && d >= dist[v]) || (skipContested && graph.contested[e])) {
+                        continue;
+                    }
+                    if (avoided != null && avoided.get(v)) {
                         continue;
                     }
                     reach(v, d, e);

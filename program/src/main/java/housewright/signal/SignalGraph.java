@@ -32,6 +32,7 @@ final class SignalGraph {
     /** One of several sources patched to a leaving channel; only one of them can hold. */
     final boolean[] contested;
 
+    final BitSet contestedAt;
     final boolean anyContested;
     final Map<Integer, String> intoUnknown;
     final List<Unjoined> unjoined;
@@ -64,6 +65,7 @@ final class SignalGraph {
         this.owner = owners();
         this.addresses = new Address[nodes];
         Edges found = builder.edges;
+        contestedAt = contestedAt(found);
         start = new int[nodes + 1];
         int kept = 0;
         for (int e = 0; e < found.count; e++) {
@@ -96,7 +98,10 @@ final class SignalGraph {
             cause[at] = found.cause[e];
         }
         contested = new boolean[kept];
-        anyContested = markContested();
+        anyContested = !contestedAt.isEmpty();
+        for (int e = 0; anyContested && e < kept; e++) {
+            contested[e] = cause[e] instanceof Cause.ByPatch && contestedAt.get(to[e]);
+        }
     }
 
     private int[] owners() {
@@ -113,20 +118,20 @@ final class SignalGraph {
         return owners;
     }
 
-    private boolean markContested() {
-        int[] sources = new int[nodes];
-        boolean any = false;
-        for (int e = 0; e < to.length; e++) {
-            if (cause[e] instanceof Cause.ByPatch && side(to[e]) == Side.LEAVING) {
-                any |= ++sources[to[e]] > 1;
+    /** Leaving channels with several sources patched to them; a muted one is patched all the same. */
+    private BitSet contestedAt(Edges found) {
+        int[] only = new int[nodes];
+        BitSet several = new BitSet();
+        for (int e = 0; e < found.count; e++) {
+            int node = found.to[e];
+            if (found.cause[e] instanceof Cause.ByPatch && side(node) == Side.LEAVING) {
+                if (only[node] != 0 && only[node] != found.from[e] + 1) {
+                    several.set(node);
+                }
+                only[node] = found.from[e] + 1;
             }
         }
-        if (any) {
-            for (int e = 0; e < to.length; e++) {
-                contested[e] = cause[e] instanceof Cause.ByPatch && sources[to[e]] > 1;
-            }
-        }
-        return any;
+        return several;
     }
 
     /** Numbers of the edges into each node. */

@@ -87,6 +87,12 @@ public final class Signals {
                 sources.computeIfAbsent(graph.to[e], node -> new ArrayList<>()).add(patch);
             }
         }
+        for (int e = 0; e < graph.stopped.count; e++) {
+            if (graph.contestedAt.get(graph.stopped.to[e]) && graph.stopped.cause[e] instanceof Cause.ByPatch patch) {
+                sources.computeIfAbsent(graph.stopped.to[e], node -> new ArrayList<>())
+                        .add(patch);
+            }
+        }
         return sources.entrySet().stream()
                 .map(each -> new Contested(graph.address(each.getKey()), each.getValue()))
                 .toList();
