@@ -1,11 +1,8 @@
 package housewright.signal;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -21,6 +18,14 @@ final class CheapestPath {
 
     private final SignalGraph graph;
     private final Possible possible;
+    /** By node and places passed: the least delay of a way gone on with; -1 for none yet. */
+    private long[] quickest = {};
+
+    /** By node and places passed: cost and rank of the best way waiting, where no delay is asked for. */
+    private long[] waitingCost = {};
+
+    private int[] waitingRank = {};
+    private boolean limited;
 
     CheapestPath(SignalGraph graph, Possible possible) {
         this.graph = graph;
@@ -52,13 +57,14 @@ final class CheapestPath {
     /** The cheapest way that uses none of the forbidden; what is bought already costs nothing more. */
     @Nullable
     Found find(Question question, Set<Step> forbidden, @Nullable Step bought) {
-        PriorityQueue<Label> queue = new PriorityQueue<>(Comparator.comparingLong(Label::cost)
-                .thenComparingInt(Label::rank)
-                .thenComparingLong(Label::delay)
-                .thenComparingInt(Label::hops)
-                .thenComparingInt(Label::node));
-        Map<Long, Long> quickest = new HashMap<>();
-        boolean limited = question.limitNanos() != Long.MAX_VALUE;
+        PriorityQueue<Label> queue = new PriorityQueue<>(CheapestPath::compare);
+        int states = graph.nodes * (question.through().size() + 1);
+        quickest = new long[states];
+        java.util.Arrays.fill(quickest, -1);
+        waitingCost = new long[states];
+        java.util.Arrays.fill(waitingCost, Long.MAX_VALUE);
+        waitingRank = new int[states];
+        limited = question.limitNanos() != Long.MAX_VALUE;
         queue.add(new Label(
                 question.source(),
                 0,
@@ -76,12 +82,12 @@ final class CheapestPath {
             while (stage < question.through().size() && question.through().get(stage) == at.node()) {
                 stage++;
             }
-            long state = (long) stage * graph.nodes + at.node();
-            Long known = quickest.get(state);
-            if (known != null && (!limited || known <= at.delay())) {
+            int state = stage * graph.nodes + at.node();
+            long known = quickest[state];
+            if (known >= 0 && (!limited || known <= at.delay())) {
                 continue;
             }
-            quickest.put(state, at.delay());
+            quickest[state] = at.delay();
             if (at.node() == question.destination()
                     && stage == question.through().size()) {
                 return found(at, bought);
@@ -91,32 +97,78 @@ final class CheapestPath {
         return null;
     }
 
+    private static int compare(Label one, Label other) {
+        if (one.cost() != other.cost()) {
+            return Long.compare(one.cost(), other.cost());
+        }
+        if (one.rank() != other.rank()) {
+            return Integer.compare(one.rank(), other.rank());
+        }
+        if (one.delay() != other.delay()) {
+            return Long.compare(one.delay(), other.delay());
+        }
+        return one.hops() != other.hops()
+                ? Integer.compare(one.hops(), other.hops())
+                : Integer.compare(one.node(), other.node());
+    }
+
     private void expand(
             Label at, int stage, long limit, Set<Step> forbidden, @Nullable Step bought, PriorityQueue<Label> queue) {
         int node = at.node();
         for (int e = graph.start[node]; e < graph.start[node + 1]; e++) {
             long delay = at.delay() + graph.delay[e];
-            if (!graph.contested[e] && delay <= limit) {
+            if (!graph.contested[e] && delay <= limit && isBetter(graph.to[e], stage, at.cost(), delay, at.rank())) {
                 queue.add(new Label(
                         graph.to[e], stage, at.cost(), delay, at.rank(), at.hops() + 1, false, at, List.of()));
             }
         }
-        possible.from(node, at.hops(), at.byPatch(), (to, steps, nanos, rank) -> {
-            long delay = at.delay() + nanos;
-            if (delay > limit) {
+        for (Possible.Offer offer : possible.from(node)) {
+            long delay = at.delay() + offer.delayNanos();
+            // two entries in a row in one device are never better than one
+            if (delay <= limit && !(offer.isPatch() && at.byPatch())) {
+                offer(at, stage, delay, offer, forbidden, bought, queue);
+            }
+        }
+    }
+
+    /** A way to this node is worth going on with; when it is, it is remembered as waiting. */
+    private boolean isBetter(int node, int stage, long cost, long delay, int rank) {
+        int state = stage * graph.nodes + node;
+        if (quickest[state] >= 0 && (!limited || quickest[state] <= delay)) {
+            return false;
+        }
+        if (limited) {
+            return true;
+        }
+        boolean better = cost < waitingCost[state] || (cost == waitingCost[state] && rank < waitingRank[state]);
+        if (better) {
+            waitingCost[state] = cost;
+            waitingRank[state] = rank;
+        }
+        return better;
+    }
+
+    private void offer(
+            Label at,
+            int stage,
+            long delay,
+            Possible.Offer offer,
+            Set<Step> forbidden,
+            @Nullable Step bought,
+            PriorityQueue<Label> queue) {
+        long cost = at.cost();
+        for (Step step : offer.steps()) {
+            if (!forbidden.isEmpty() && forbidden.contains(step)) {
                 return;
             }
-            long cost = at.cost();
-            boolean patch = false;
-            for (Step step : steps) {
-                if (forbidden.contains(step)) {
-                    return;
-                }
-                cost += step.equals(bought) ? 0 : step.cost();
-                patch |= step.key().startsWith("patch ");
-            }
-            queue.add(new Label(to, stage, cost, delay, at.rank() + rank, at.hops() + 1, patch, at, steps));
-        });
+            cost += step.equals(bought) ? 0 : step.cost();
+        }
+        // of patches that cost the same, one from deep in is what a person would set
+        int rank = at.rank() + offer.rank() + (offer.isPatch() ? Math.max(0, 50 - at.hops()) : 0);
+        if (isBetter(offer.to(), stage, cost, delay, rank)) {
+            queue.add(
+                    new Label(offer.to(), stage, cost, delay, rank, at.hops() + 1, offer.isPatch(), at, offer.steps()));
+        }
     }
 
     private static Found found(Label end, @Nullable Step bought) {

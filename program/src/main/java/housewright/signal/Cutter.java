@@ -55,7 +55,7 @@ final class Cutter {
             for (Hop hop : arriving.hops()) {
                 for (Step step : away(hop)) {
                     Set<String> keys = new TreeSet<>(cut.keys());
-                    if (keys.add(step.key()) && isHarmless(step) && seen.add(keys)) {
+                    if (keys.add(step.key().toString()) && isHarmless(step) && seen.add(keys)) {
                         queue.add(new Cut(keys, cut.cost() + step.cost()));
                     }
                 }
@@ -74,7 +74,7 @@ final class Cutter {
 
     private boolean isHarmless(Step step) {
         return harmless.computeIfAbsent(
-                step.key(),
+                step.key().toString(),
                 key -> Mender.harmsNothing(
                         signals, signals.with(Change.apply(signals.project(), changes(Set.of(key))))));
     }

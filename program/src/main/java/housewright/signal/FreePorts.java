@@ -21,19 +21,26 @@ final class FreePorts {
 
     FreePorts(SignalGraph graph) {
         this.graph = graph;
-        for (Piece piece : graph.pieces) {
-            Layout layout = piece.layout();
-            for (int local = 0; layout != null && local < layout.nodes.size(); local++) {
-                Layout.Local node = layout.nodes.get(local);
-                Socket socket = node.socket();
-                Signal signal = socket == null ? null : socket.port().signal();
-                String channel = node.spot().channel();
-                if (signal != null && channel != null && node.side() == Side.ARRIVING) {
-                    arriving.computeIfAbsent(new Taken(signal, channel), key -> new ArrayList<>())
-                            .add(piece.base() + local);
-                }
+        for (int node = 0; node < graph.nodes; node++) {
+            Signal signal = graph.signal(node);
+            String channel = graph.spot(node).channel();
+            if (signal != null && channel != null && graph.side(node) == Side.ARRIVING) {
+                arriving.computeIfAbsent(new Taken(signal, channel), key -> new ArrayList<>())
+                        .add(node);
             }
         }
+    }
+
+    /** As {@link #agree(Port, Port)}, where a passive port is what it is given. */
+    boolean agree(int from, int to) {
+        Port out = portOf(from);
+        Port in = portOf(to);
+        if (out == null || in == null || out.connector() == Connector.NONE || in.connector() == Connector.NONE) {
+            return false;
+        }
+        String speaks = graph.protocol(from);
+        String hears = graph.protocol(to);
+        return graph.signal(from) == graph.signal(to) && (speaks == null || hears == null || speaks.equals(hears));
     }
 
     /** Channels of other pieces that take this signal on this channel. */

@@ -104,8 +104,8 @@ final class Gap {
                     || out.port().signal() == Signal.RADIO) {
                 continue;
             }
-            int waiting = waiting(graph, out, graph.spot(from).channel(), wanted);
-            int score = search.hops(from) + (waiting >= 0 ? 1_000 : 0);
+            int waiting = waiting(graph, graph.signal(from), graph.spot(from).channel(), wanted);
+            int score = search.hops(from) + (waiting >= 0 ? 1_000 + 50 * width(graph.socket(waiting)) : 0);
             if (score > bestScore) {
                 best = from;
                 bestScore = score;
@@ -119,19 +119,26 @@ final class Gap {
         return new Stop(graph.address(best), nothingLeadsOn(graph, best) + waits);
     }
 
+    /** A link of many channels left open says more than a spare pair of phones. */
+    private static int width(@Nullable Socket socket) {
+        return socket == null
+                ? 0
+                : Math.max(socket.arriving().size(), socket.leaving().size());
+    }
+
     private static Address port(Address address) {
         return new Address(
                 address.thing(),
                 new housewright.model.LocalRef.Spot(address.spot().name(), null));
     }
 
-    private static int waiting(SignalGraph graph, Socket out, @Nullable String channel, BitSet wanted) {
+    private static int waiting(SignalGraph graph, @Nullable Signal signal, @Nullable String channel, BitSet wanted) {
         for (int node = wanted.nextSetBit(0); node >= 0; node = wanted.nextSetBit(node + 1)) {
             Socket in = graph.socket(node);
             if (in != null
                     && graph.side(node) == Side.ARRIVING
                     && graph.plugged(node).isEmpty()
-                    && in.port().signal() == out.port().signal()
+                    && graph.signal(node) == signal
                     && java.util.Objects.equals(graph.spot(node).channel(), channel)) {
                 return node;
             }

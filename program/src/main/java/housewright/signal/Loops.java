@@ -58,7 +58,7 @@ final class Loops {
     }
 
     private Loop loop(int[] cycle) {
-        Prover prover = new Prover(graph);
+        Prover prover = new Prover(graph, false);
         List<Hop> hops = new ArrayList<>();
         double gain = 0;
         for (int edge : cycle) {

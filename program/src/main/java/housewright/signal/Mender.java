@@ -12,11 +12,13 @@ import housewright.unit.Delay;
 import housewright.unit.VideoFormat;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -42,6 +44,8 @@ final class Mender {
     private static final int MOST_TRIES = 150;
 
     private final Signals signals;
+    /** Pairs mended already on the same state of the project: many orders begin alike. */
+    private final Map<Signals, Map<Integer, Optional<Mended>>> tried = new HashMap<>();
 
     Mender(Signals signals) {
         this.signals = signals;
@@ -77,7 +81,7 @@ final class Mender {
     }
 
     /** All broken pairs, in the best order. */
-    private static @Nullable Mended mend(Signals from, Feed feed) {
+    private @Nullable Mended mend(Signals from, Feed feed) {
         Mended best = null;
         for (List<Integer> order : orders(broken(from, feed))) {
             Mended mended = inOrder(from, feed, order, best == null ? Long.MAX_VALUE : best.cost());
@@ -88,19 +92,25 @@ final class Mender {
         return best;
     }
 
-    private static @Nullable Mended inOrder(Signals from, Feed feed, List<Integer> order, long limit) {
+    private @Nullable Mended inOrder(Signals from, Feed feed, List<Integer> order, long limit) {
         Mended sum = new Mended(from, List.of(), List.of(), Set.of(), 0);
         for (int pair : order) {
             if (proof(sum.after(), feed).pairs().get(pair).proven()) {
                 continue;
             }
-            Mended next = pair(sum.after(), feed, pair);
+            Mended next = known(sum.after(), feed, pair);
             if (next == null || sum.cost() + next.cost() >= limit) {
                 return null;
             }
             sum = joined(sum, next);
         }
         return proof(sum.after(), feed).proven() ? sum : null;
+    }
+
+    private @Nullable Mended known(Signals from, Feed feed, int pair) {
+        return tried.computeIfAbsent(from, key -> new HashMap<>())
+                .computeIfAbsent(pair, key -> Optional.ofNullable(pair(from, feed, pair)))
+                .orElse(null);
     }
 
     private static Mended joined(Mended one, Mended next) {
@@ -147,31 +157,49 @@ final class Mender {
     }
 
     /** A part of all solutions: those that use none of the forbidden steps, with one step bought beforehand. */
-    private record Part(Set<Step> forbidden, @Nullable Step bought, CheapestPath.Found best) {}
+    private record Part(Set<Step> forbidden, @Nullable Step bought, CheapestPath.@Nullable Found best, long atLeast) {}
 
+    /** First without boxes; then with those cheaper than what was found, for only they can do better. */
     private static @Nullable Mended pair(Signals from, Feed feed, int pair) {
+        Mended plain = pair(from, feed, pair, 0);
+        long limit = plain == null ? Long.MAX_VALUE : Cost.hundredths(Cost.price(plain.cost()));
+        Mended boxed = limit == 0 ? null : pair(from, feed, pair, limit);
+        return plain == null || (boxed != null && boxed.cost() < plain.cost()) ? boxed : plain;
+    }
+
+    private static @Nullable Mended pair(Signals from, Feed feed, int pair, long boxesBelow) {
         SignalGraph graph = from.graph();
         CheapestPath.Question question =
                 question(graph, feed, proof(from, feed).pairs().get(pair));
         if (question == null) {
             return null;
         }
-        Possible possible = new Possible(from);
+        Possible possible = new Possible(from, boxesBelow);
         CheapestPath path = new CheapestPath(graph, possible);
-        PriorityQueue<Part> parts = new PriorityQueue<>(
-                Comparator.<Part>comparingLong(part -> part.best().cost()).thenComparing(Mender::keys));
+        PriorityQueue<Part> parts =
+                new PriorityQueue<>(Comparator.comparingLong(Part::atLeast).thenComparing(Mender::keys));
         Set<Set<Step>> seen = new HashSet<>();
         add(parts, path, question, Set.of(), null);
         for (Step shared : possible.shared()) {
-            add(parts, path, question, Set.of(), shared);
+            parts.add(new Part(Set.of(), shared, null, shared.cost()));
         }
         int tries = 0;
         while (!parts.isEmpty() && tries < MOST_TRIES) {
             Part part = parts.remove();
-            List<Step> steps = part.best().steps();
+            if (boxesBelow != 0
+                    && boxesBelow != Long.MAX_VALUE
+                    && Cost.hundredths(Cost.price(part.atLeast())) > boxesBelow) {
+                return null; // dearer than what is known already
+            }
+            CheapestPath.Found best = part.best();
+            if (best == null) {
+                add(parts, path, question, part.forbidden(), part.bought());
+                continue;
+            }
+            List<Step> steps = best.steps();
             if (seen.add(Set.copyOf(steps))) {
                 tries++;
-                Mended mended = tried(from, feed, pair, steps, part.best().cost());
+                Mended mended = tried(from, feed, pair, steps, best.cost());
                 if (mended != null) {
                     return mended;
                 }
@@ -188,7 +216,12 @@ final class Mender {
     }
 
     private static String keys(Part part) {
-        return String.join("\n", part.best().steps().stream().map(Step::key).toList());
+        CheapestPath.Found best = part.best();
+        return best == null
+                ? ""
+                : String.join(
+                        "\n",
+                        best.steps().stream().map(step -> step.key().toString()).toList());
     }
 
     private static void add(
@@ -201,7 +234,7 @@ final class Mender {
         if (found != null
                 && !found.steps().isEmpty()
                 && (bought == null || found.steps().contains(bought))) {
-            parts.add(new Part(forbidden, bought, found));
+            parts.add(new Part(forbidden, bought, found, found.cost()));
         }
     }
 

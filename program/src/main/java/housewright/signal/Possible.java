@@ -1,6 +1,7 @@
 package housewright.signal;
 
 import housewright.signal.GraphBuilder.PortKey;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -21,37 +22,50 @@ final class Possible {
         void offer(int to, List<Step> steps, long delayNanos, int rank);
     }
 
+    private final @Nullable List<Offer>[] known;
     private final PossiblePatches patches;
     private final PossibleSettings settings;
     private final PossibleCables cables;
     private final PossibleBoxes boxes;
     private final PossibleNetwork network;
 
-    Possible(Signals signals) {
+    /** {@code boxesBelow}: converters and splitters of a price, in hundredths, below this are thought of. */
+    @SuppressWarnings({"unchecked", "rawtypes"}) // Java has no arrays of generic lists
+    Possible(Signals signals, long boxesBelow) {
         SignalGraph graph = signals.graph();
+        this.known = new List[graph.nodes];
         Runs runs = new Runs(signals.project(), signals.types());
         FreePorts free = new FreePorts(graph);
         this.patches = new PossiblePatches(graph);
         this.settings = new PossibleSettings(signals);
         this.cables = new PossibleCables(graph, free, runs);
-        this.boxes = new PossibleBoxes(signals, free, runs);
+        this.boxes = new PossibleBoxes(signals, free, runs, boxesBelow);
         this.network = new PossibleNetwork(graph, free, runs);
     }
 
-    /** Offers every way on from a node; {@code hops} is how deep in the node lies. */
-    void from(int node, int hops, boolean reachedByPatch, Offers offers) {
-        settings.from(node, offers);
-        if (!reachedByPatch) {
-            patches.from(node, hops, offers);
+    /** A way on from a node. */
+    record Offer(int to, List<Step> steps, long delayNanos, int rank, boolean isPatch) {}
+
+    /** Every way on from a node, worked out once. */
+    List<Offer> from(int node) {
+        List<Offer> offers = known[node];
+        if (offers == null) {
+            List<Offer> found = new ArrayList<>();
+            Offers others = (to, steps, delay, rank) -> found.add(new Offer(to, steps, delay, rank, false));
+            settings.from(node, others);
+            patches.from(node, (to, steps, delay, rank) -> found.add(new Offer(to, steps, delay, rank, true)));
+            cables.from(node, others);
+            boxes.from(node, others);
+            network.from(node, others);
+            offers = found;
+            known[node] = found;
         }
-        cables.from(node, offers);
-        boxes.from(node, offers);
-        network.from(node, offers);
+        return offers;
     }
 
     /** Steps that may serve a path more than once: a link that carries both ways, a switch that gates several. */
     List<Step> shared() {
-        List<Step> shared = new java.util.ArrayList<>(cables.bothWays());
+        List<Step> shared = new ArrayList<>(cables.bothWays());
         shared.addAll(settings.switches());
         return shared;
     }

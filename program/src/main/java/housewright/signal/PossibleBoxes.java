@@ -39,6 +39,7 @@ final class PossibleBoxes {
     private final Map<Entry, List<Box>> converters = new LinkedHashMap<>();
     private final List<Box> splitters = new ArrayList<>();
     private final Map<String, Step> steps = new HashMap<>();
+    private final long below;
     private boolean known;
 
     private record Entry(Signal signal, String channel) {}
@@ -50,7 +51,8 @@ final class PossibleBoxes {
         }
     }
 
-    PossibleBoxes(Signals signals, FreePorts free, Runs runs) {
+    PossibleBoxes(Signals signals, FreePorts free, Runs runs, long below) {
+        this.below = below;
         this.signals = signals;
         this.graph = signals.graph();
         this.free = free;
@@ -68,6 +70,9 @@ final class PossibleBoxes {
                 || signal == Signal.ETHERNET
                 || signal == Signal.RADIO
                 || signal == Signal.MAINS) {
+            return;
+        }
+        if (below == 0) {
             return;
         }
         learn();
@@ -143,7 +148,7 @@ final class PossibleBoxes {
     }
 
     private static @Nullable Step none(@Nullable Step step) {
-        return step == null || step.key().isEmpty() ? null : step;
+        return step == null || step.key().equals("") ? null : step;
     }
 
     private static final Step NONE =
@@ -298,7 +303,8 @@ final class PossibleBoxes {
         known = true;
         for (String id : signals.types().modelIds()) {
             signals.types().findModel(id).ifPresent(model -> {
-                if (CONVERTING.contains(model.kind()) || model.kind() == Kind.SPLITTER) {
+                boolean boxes = CONVERTING.contains(model.kind()) || model.kind() == Kind.SPLITTER;
+                if (boxes && Cost.hundredths(price(model)) < below) {
                     learn(graph.builder.layouts.of(model));
                 }
             });

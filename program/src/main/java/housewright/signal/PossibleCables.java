@@ -43,13 +43,13 @@ final class PossibleCables {
     void from(int node, Possible.Offers offers) {
         Port out = free.portOf(node);
         String channel = graph.spot(node).channel();
-        Signal signal = out == null ? null : out.signal();
+        Signal signal = graph.signal(node);
         if (out == null || signal == null || channel == null || graph.side(node) != Side.LEAVING || !plugs(signal)) {
             return;
         }
         for (int to : free.taking(signal, channel)) {
             Port in = free.portOf(to);
-            if (in == null || graph.pieceNumber(to) == graph.pieceNumber(node) || !FreePorts.agree(out, in)) {
+            if (in == null || graph.pieceNumber(to) == graph.pieceNumber(node) || !free.agree(node, to)) {
                 continue;
             }
             Step step = step(node, to, out, in);
@@ -64,9 +64,16 @@ final class PossibleCables {
     }
 
     private @Nullable Step step(int from, int to, Port out, Port in) {
+        if (goesBoth(out) && goesBoth(in) && from > to) {
+            return step(to, from, in, out); // one cable, whichever way it is come upon
+        }
         List<PortKey> ports = List.of(free.port(from), free.port(to));
         return known.computeIfAbsent(ports, key -> Optional.ofNullable(make(ports, from, to, out, in)))
                 .orElse(null);
+    }
+
+    private static boolean goesBoth(Port port) {
+        return port.both() != null || port.passive();
     }
 
     private @Nullable Step make(List<PortKey> ports, int from, int to, Port out, Port in) {
@@ -91,7 +98,7 @@ final class PossibleCables {
     private @Nullable Step cable(List<PortKey> ports, int from, int to, Port out, Port in, Address one, Address other) {
         Runs.Run run =
                 runs.between(graph.piece(from).equipment(), graph.piece(to).equipment());
-        Runs.Choice choice = runs.choose(out, in, run);
+        Runs.Choice choice = runs.choose(graph.signal(from), out, in, run);
         if (choice == null) {
             return null;
         }
@@ -148,7 +155,7 @@ final class PossibleCables {
         return assumed;
     }
 
-    /** The far end of the cable in one place is moved to another. */
+    /** The far end of the cable in one place is moved to another jack of the device it is in, or plugged where it is loose. */
     private @Nullable Step move(String id, Address stays, Address goes, PortKey taken) {
         Cable cable = graph.project.cables().get(id);
         if (cable == null) {
@@ -161,6 +168,11 @@ final class PossibleCables {
         Ref keeps = new Ref(stays.toString());
         Ref moves = new Ref(goes.toString());
         End was = staysFirst ? cable.to() : cable.from();
+        if (was != null
+                && was.ref() != null
+                && !was.ref().addresses().getFirst().thing().equals(goes.thing())) {
+            return null; // a wrong jack of the right device is set right; a cable is not taken from elsewhere
+        }
         String words = was == null || was.ref() == null
                 ? "Plug the loose end of cable " + id + " into " + Said.place(goes) + "."
                 : "Move cable " + id + " from "
@@ -185,6 +197,9 @@ final class PossibleCables {
         if (first == null || second == null || firstFar == null || secondFar == null) {
             return null;
         }
+        if (!java.util.Objects.equals(first.type(), second.type()) || !sideBySide(one, secondFar, firstFar, other)) {
+            return null;
+        }
         Ref from = new Ref(one.toString());
         Ref to = new Ref(other.toString());
         Cable toOther = isAt(first.from(), one) ? Lives.moved(first, from, to) : Lives.moved(first, to, from);
@@ -203,6 +218,12 @@ final class PossibleCables {
                                 + ", " + there + " into "
                                 + Said.place(firstFar.addresses().getFirst()) + "."),
                         List.of("both cables are long enough")));
+    }
+
+    /** Two cables are mixed up where they run side by side; others do not change places with sense. */
+    private static boolean sideBySide(Address one, Ref secondFar, Ref firstFar, Address other) {
+        return one.thing().equals(secondFar.addresses().getFirst().thing())
+                || other.thing().equals(firstFar.addresses().getFirst().thing());
     }
 
     private static @Nullable Ref far(Cable cable, Address near) {

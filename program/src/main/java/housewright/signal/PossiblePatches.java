@@ -18,13 +18,20 @@ final class PossiblePatches {
     private static final int PATCH_MINUTES = 2;
     private static final int UNPATCH_MINUTES = 1;
 
+    private record Key(String device, Join.Pair pair) {
+        @Override
+        public String toString() {
+            return "patch " + device + " " + pair.from() + " -> " + pair.to();
+        }
+    }
+
     private final SignalGraph graph;
 
     PossiblePatches(SignalGraph graph) {
         this.graph = graph;
     }
 
-    void from(int node, int hops, Possible.Offers offers) {
+    void from(int node, Possible.Offers offers) {
         Piece piece = graph.piece(node);
         Layout layout = piece.layout();
         if (layout == null || layout.model.patch() == null || graph.side(node) == Side.LEAVING) {
@@ -52,7 +59,7 @@ final class PossiblePatches {
                 like |= Words.stem(graph.spot(other).name()).equals(stem);
             }
             if (!there) {
-                int rank = (like ? 0 : 100) + Math.max(0, 50 - hops);
+                int rank = like ? 0 : 100;
                 offers.offer(
                         target,
                         List.of(step(piece, layout, node, target)),
@@ -70,7 +77,7 @@ final class PossiblePatches {
 
     private Step step(Piece piece, Layout layout, int from, int to) {
         Join.Pair written = written(layout, from, to);
-        String key = "patch " + piece.id() + " " + written.from() + " -> " + written.to();
+        Key key = new Key(piece.id(), written);
         List<Cause.ByPatch> replaced = replaced(piece, layout, to, written);
         long cost = Cost.of(0, PATCH_MINUTES + UNPATCH_MINUTES * replaced.size(), 1 + replaced.size());
         return new Step(key, cost, Set.of(), (now, ids) -> {
@@ -120,13 +127,18 @@ final class PossiblePatches {
         }
         int[] starts = graph.inStarts();
         int[] in = graph.inEdges();
-        for (int local = 0; local < layout.nodes.size(); local++) {
-            Layout.Local each = layout.nodes.get(local);
-            boolean meant = piece.base() + local == to
-                    || (written.to().channel() == null
-                            && each.side() == Side.LEAVING
-                            && each.spot().name().equals(written.to().name()));
-            for (int i = starts[piece.base() + local]; meant && i < starts[piece.base() + local + 1]; i++) {
+        int first = to;
+        int last = to;
+        Socket socket = graph.socket(to);
+        if (written.to().channel() == null
+                && socket != null
+                && !socket.leaving().isEmpty()) {
+            int own = layout.leaving(new Spot(socket.name(), socket.leaving().getFirst()));
+            first = piece.base() + own;
+            last = first + socket.leaving().size() - 1;
+        }
+        for (int node = first; node <= last; node++) {
+            for (int i = starts[node]; i < starts[node + 1]; i++) {
                 if (graph.cause[in[i]] instanceof Cause.ByPatch patch) {
                     replaced.add(patch);
                 }

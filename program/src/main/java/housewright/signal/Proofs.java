@@ -9,13 +9,15 @@ import java.util.Map;
 /** All feeds proven, those that begin at the same place one after the other, so that they share a search. */
 final class Proofs {
     private final SignalGraph graph;
+    private final boolean brief;
 
-    Proofs(SignalGraph graph) {
+    Proofs(SignalGraph graph, boolean brief) {
+        this.brief = brief;
         this.graph = graph;
     }
 
     Map<String, FeedProof> all() {
-        Prover prover = new Prover(graph);
+        Prover prover = new Prover(graph, brief);
         Map<String, List<Feed>> bySource = new LinkedHashMap<>();
         for (Feed feed : graph.project.feeds().values()) {
             String source = feed.from().isEmpty() ? "" : feed.from().getFirst().text();

@@ -14,12 +14,16 @@ import org.jspecify.annotations.Nullable;
 
 /** Proves feeds on one graph. Feeds that begin at the same place share a search. */
 final class Prover {
+    private static final Stop UNSAID = new Stop(null, "");
+
     private final SignalGraph graph;
+    private final boolean brief;
     private final Search search;
     private final Search onward;
     private final Explainer explainer;
 
-    Prover(SignalGraph graph) {
+    Prover(SignalGraph graph, boolean brief) {
+        this.brief = brief;
         this.graph = graph;
         this.search = new Search(graph);
         this.onward = new Search(graph);
@@ -97,11 +101,11 @@ final class Prover {
             boolean arrives = search.reaches(destination); // only not through what it should
             for (Address other : arrives ? List.<Address>of() : destinations) {
                 if (!other.equals(pair.to()) && search.reaches(graph.end(other, false))) {
-                    Stop stop = explainer.crossed(search, source, destination, other);
+                    Stop stop = brief ? UNSAID : explainer.crossed(search, source, destination, other);
                     return stopped(pair, FeedState.CROSSED, stop);
                 }
             }
-            return stopped(pair, FeedState.BROKEN, stop(feed, source, destination));
+            return stopped(pair, FeedState.BROKEN, brief ? UNSAID : stop(feed, source, destination));
         }
         List<String> lacking = new ArrayList<>();
         List<String> assumed = new ArrayList<>();
@@ -114,7 +118,7 @@ final class Prover {
             hops.add(hop(edge));
             explainer.note(edge, lacking, assumed);
         }
-        List<OtherPath> others = feed.through().isEmpty() ? others(source, path) : List.of();
+        List<OtherPath> others = feed.through().isEmpty() && !brief ? others(source, path) : List.of();
         Stop wrong = explainer.wrongMedia(path, feed.carries());
         Stop late = wrong != null ? wrong : late(feed, pair, delay, lacking);
         return new PairProof(

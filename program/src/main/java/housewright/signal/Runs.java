@@ -136,7 +136,12 @@ final class Runs {
     /** The cheapest type that carries the signal, fits both ports and is long enough; null where no type carries it. */
     @Nullable
     Choice choose(Port from, Port to, Run run) {
-        Signal signal = from.signal();
+        return choose(from.signal(), from, to, run);
+    }
+
+    /** As above, where a passive port does not say the signal itself. */
+    @Nullable
+    Choice choose(@Nullable Signal signal, Port from, Port to, Run run) {
         if (signal == null) {
             return null;
         }

@@ -197,6 +197,24 @@ final class SignalGraph {
                 : layout.nodes.get(node - piece(node).base()).socket();
     }
 
+    /** The signal on this node; on a passive port that of what it is given. */
+    @Nullable
+    Signal signal(int node) {
+        Socket socket = socket(node);
+        Signal own = socket == null ? null : socket.port().signal();
+        return own == null && node >= laidOut ? extras.get(node - laidOut).signal() : own;
+    }
+
+    /** The protocol on this node; null where none is said. */
+    @Nullable
+    String protocol(int node) {
+        Socket socket = socket(node);
+        boolean passive = socket != null && socket.port().signal() == null && node >= laidOut;
+        return passive
+                ? extras.get(node - laidOut).protocol()
+                : socket == null ? null : socket.port().protocol();
+    }
+
     /** The node as a place in the file; the channel is left out where a port has only one. */
     Address address(int node) {
         Address known = addresses[node];

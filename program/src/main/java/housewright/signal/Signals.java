@@ -21,21 +21,25 @@ public final class Signals {
     private final Types types;
     private final SignalGraph graph;
     private final Layouts layouts;
+    /** What holds is asked, not why: for trying out a mend. */
+    private final boolean brief;
+
     private @Nullable Map<String, FeedProof> proofs;
 
-    private Signals(Project project, Types types, Moment moment, Layouts layouts) {
+    private Signals(Project project, Types types, Moment moment, Layouts layouts, boolean brief) {
+        this.brief = brief;
         this.types = types;
         this.layouts = layouts;
         this.graph = new GraphBuilder(project, types, moment, layouts).finish();
     }
 
     public static Signals of(Project project, Library library, Moment moment) {
-        return new Signals(project, new Types(project, library), moment, new Layouts());
+        return new Signals(project, new Types(project, library), moment, new Layouts(), false);
     }
 
     /** The same question on a changed project, with what is known of its types kept. */
     Signals with(Project changed) {
-        return new Signals(changed, new Types(changed, types.library()), graph.moment, layouts);
+        return new Signals(changed, new Types(changed, types.library()), graph.moment, layouts, true);
     }
 
     public Project project() {
@@ -58,7 +62,7 @@ public final class Signals {
     private synchronized Map<String, FeedProof> all() {
         Map<String, FeedProof> known = proofs;
         if (known == null) {
-            known = new Proofs(graph).all();
+            known = new Proofs(graph, brief).all();
             proofs = known;
         }
         return known;

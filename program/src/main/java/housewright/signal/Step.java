@@ -9,12 +9,12 @@ import java.util.Set;
 /**
  * One thing that could be done.
  *
- * @param key tells one from another, and settles ties
+ * @param key tells one from another; as text it settles ties
  * @param cost see {@link Cost}
  * @param done the changes and the words for them
  * @param takes ports that have to be free for it
  */
-record Step(String key, long cost, Set<PortKey> takes, Doing done) {
+record Step(Object key, long cost, Set<PortKey> takes, Doing done) {
     /** How a step is taken, on the project as the steps before it have left it. */
     interface Doing {
         Done on(Project now, NewIds ids);
