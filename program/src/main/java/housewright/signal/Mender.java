@@ -41,7 +41,10 @@ final class Mender {
     private static final int MOST_ORDERED = 4;
 
     /** Ways tried on the project before giving up on a pair. */
-    private static final int MOST_TRIES = 150;
+    private static final int MOST_TRIES = 40;
+
+    /** Parts of the solutions looked into before giving up on a pair. */
+    private static final int MOST_PARTS = 120;
 
     private final Signals signals;
     /** Pairs mended already on the same state of the project: many orders begin alike. */
@@ -184,7 +187,7 @@ final class Mender {
             parts.add(new Part(Set.of(), shared, null, shared.cost()));
         }
         int tries = 0;
-        while (!parts.isEmpty() && tries < MOST_TRIES) {
+        for (int looked = 0; !parts.isEmpty() && tries < MOST_TRIES && looked < MOST_PARTS; looked++) {
             Part part = parts.remove();
             if (boxesBelow != 0
                     && boxesBelow != Long.MAX_VALUE
