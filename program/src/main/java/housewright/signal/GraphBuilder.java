@@ -5,7 +5,6 @@ import housewright.model.End;
 import housewright.model.Equipment;
 import housewright.model.Join;
 import housewright.model.Life;
-import housewright.model.LocalRef;
 import housewright.model.LocalRef.Spot;
 import housewright.model.Model;
 import housewright.model.NetworkSend;
@@ -14,7 +13,6 @@ import housewright.model.Project;
 import housewright.model.RadioLink;
 import housewright.model.Ref;
 import housewright.model.Ref.Address;
-import housewright.model.Setting;
 import housewright.model.Shape.Socket;
 import housewright.model.Signal;
 import housewright.model.Types;
@@ -25,7 +23,6 @@ import housewright.unit.Delay;
 import housewright.unit.Gain;
 import housewright.unit.VideoFormat;
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,7 +40,6 @@ final class GraphBuilder {
     final Map<String, Integer> pieceIndex = new HashMap<>();
     final List<OpenNodes.Extra> extras = new ArrayList<>();
     final Edges edges = new Edges();
-    final Map<Integer, String> gatedBy = new LinkedHashMap<>();
     final List<Unjoined> unjoined = new ArrayList<>();
     final Map<PortKey, List<String>> plugged = new HashMap<>();
     /** Nodes from which a cable leads to where nobody knows yet, and the words for it. */
@@ -51,8 +47,6 @@ final class GraphBuilder {
 
     final Map<String, String> notHolding = new LinkedHashMap<>();
     int laidOut;
-    private final Map<Integer, Double> nodeGain = new HashMap<>();
-    private final Map<Integer, Long> nodeDelay = new HashMap<>();
     private final OpenNodes open;
     private final Network network;
 
@@ -106,7 +100,6 @@ final class GraphBuilder {
             if (layout == null) {
                 continue;
             }
-            addSettings(piece, layout);
             if (layout.routes.isEmpty()) {
                 continue;
             }
@@ -116,59 +109,6 @@ final class GraphBuilder {
                 edges.add(from, piece.base() + route.to(), insideDelay(layout, route), route.gain(), cause);
             }
         }
-    }
-
-    private void addSettings(Piece piece, Layout layout) {
-        Map<LocalRef, Setting> settings = piece.equipment().set();
-        layout.gates.forEach((name, gated) -> {
-            Setting setting = settings.get(new LocalRef(name));
-            Boolean on = setting == null ? null : setting.on();
-            housewright.model.Switch gate = layout.model.switches().get(name);
-            if (on != null ? !on : gate == null || !gate.on()) {
-                for (int local : gated) {
-                    gatedBy.putIfAbsent(piece.base() + local, name);
-                }
-            }
-        });
-        settings.forEach((ref, setting) -> {
-            Gain gain = setting.gain();
-            Delay delay = setting.delay();
-            if (gain == null && delay == null && !setting.mute()) {
-                return;
-            }
-            for (Spot spot : ref.spots()) {
-                for (int local : locals(layout, spot)) {
-                    int node = piece.base() + local;
-                    if (gain != null) {
-                        nodeGain.merge(node, gain.decibels(), Double::sum);
-                    }
-                    if (delay != null) {
-                        nodeDelay.merge(
-                                node, nanos(delay, layout.nodes.get(local).socket()), Long::sum);
-                    }
-                    if (setting.mute()) {
-                        gatedBy.put(node, "");
-                    }
-                }
-            }
-        });
-    }
-
-    /** The nodes a setting on this place acts on: where signal arrives, else where it leaves. */
-    private static List<Integer> locals(Layout layout, Spot spot) {
-        Socket socket = layout.shape.findSocket(spot.name()).orElse(null);
-        if (socket == null || spot.channel() != null) {
-            int node = Math.max(layout.arriving(spot), -1);
-            node = node >= 0 ? node : layout.leaving(spot);
-            return node < 0 ? List.of() : List.of(node);
-        }
-        List<Integer> nodes = new ArrayList<>();
-        boolean arrives = !socket.arriving().isEmpty();
-        for (String channel : arrives ? socket.arriving() : socket.leaving()) {
-            Spot each = new Spot(socket.name(), channel);
-            nodes.add(arrives ? layout.arriving(each) : layout.leaving(each));
-        }
-        return nodes;
     }
 
     private void addCables() {
@@ -381,7 +321,7 @@ final class GraphBuilder {
     }
 
     /** A node of a piece, laid out or open. */
-    private Layout.Local place(Piece piece, Layout layout, int node) {
+    Layout.Local place(Piece piece, Layout layout, int node) {
         return node < laidOut
                 ? layout.nodes.get(node - piece.base())
                 : extras.get(node - laidOut).place();
@@ -548,12 +488,8 @@ final class GraphBuilder {
 
     /** Gives the finished graph. */
     SignalGraph finish() {
-        for (int e = 0; e < edges.count; e++) {
-            edges.gain[e] += nodeGain.getOrDefault(edges.from[e], 0.0);
-            edges.delay[e] += nodeDelay.getOrDefault(edges.from[e], 0L);
-        }
-        BitSet gated = new BitSet();
-        gatedBy.keySet().forEach(gated::set);
-        return new SignalGraph(this, gated);
+        Settings settings = new Settings(this);
+        settings.actOn(edges);
+        return new SignalGraph(this, settings.gatedBy);
     }
 }

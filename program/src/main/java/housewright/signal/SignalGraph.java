@@ -49,7 +49,7 @@ final class SignalGraph {
     private int @Nullable [] inStart;
     private int @Nullable [] inEdge;
 
-    SignalGraph(GraphBuilder builder, BitSet gated) {
+    SignalGraph(GraphBuilder builder, Map<Integer, String> gatedBy) {
         this.builder = builder;
         this.project = builder.project;
         this.moment = builder.moment;
@@ -61,9 +61,11 @@ final class SignalGraph {
         this.intoUnknown = builder.intoUnknown;
         this.unjoined = builder.unjoined;
         this.notHolding = builder.notHolding;
-        this.gatedBy = builder.gatedBy;
+        this.gatedBy = gatedBy;
         this.owner = owners();
         this.addresses = new Address[nodes];
+        BitSet gated = new BitSet(nodes);
+        gatedBy.keySet().forEach(gated::set);
         Edges found = builder.edges;
         contestedAt = contestedAt(found);
         start = new int[nodes + 1];

@@ -88,6 +88,7 @@ final class RandomHalls {
                 .points("words", "play-{L,R}")
                 .patchFree()
                 .gate("sound-on-sdi", false, "sdi-{1..2}:{1..4}")
+                .gate("on-air", true, "net")
                 .latency("5 ms", "1 frame"));
         kit(new Kit("camera", Kind.CAMERA)
                 .port("sdi", Kit.Plug.out(Signal.SDI).channels(0, 2).formats("1080p25"))
@@ -340,7 +341,6 @@ final class RandomHalls {
         }
         if (chance(25)) {
             List<String> places = new ArrayList<>(in);
-            places.removeIf(place -> place.startsWith("net:"));
             if (!places.isEmpty()) {
                 String place = pick(places);
                 place = place.endsWith(":1") && chance(50) ? place.substring(0, place.length() - 2) : place;

@@ -523,7 +523,8 @@ final class SlowGraph {
                 }
                 boolean arrivesToo = state(state.thing(), new Spot(state.name(), state.channel()), true) != null;
                 if (spot.channel() == null && state.side() != '.') {
-                    arrivesToo = !channels(port(state), true).isEmpty();
+                    arrivesToo = !channels(port(state), true).isEmpty()
+                            || port(state).both() == Signal.ETHERNET;
                 }
                 if (state.side() != '>' || !arrivesToo) {
                     all.add(setting);
