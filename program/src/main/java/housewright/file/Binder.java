@@ -361,7 +361,7 @@ final class Binder {
     private void unknownKey(RecordForm form, Scalar key) {
         String where = pathText();
         String name = Shown.cut(key.text());
-        String what = path.isEmpty() ? "a section" : "a key of " + Scalars.withArticle(Phrases.words(form.type()));
+        String what = path.isEmpty() ? "a section" : "a key of this " + Phrases.words(form.type());
         List<String> keys = List.copyOf(form.keys());
         boolean near = Nearest.find(key.text(), keys) != null;
         errors.add(
@@ -397,22 +397,30 @@ final class Binder {
         String text = node instanceof Scalar scalar ? scalar.text() : "";
         switch (e) {
             case WordingException wording -> {
-                boolean part = !wording.found().equals(text);
+                boolean part = !wording.found().equals(text) && !wording.found().isEmpty();
                 String found =
                         part && !text.isEmpty() ? node.found() + ", in it " + Shown.quoted(wording.found()) : null;
                 boolean lost = candidates.size() > MOST_KEYS_SHOWN && Nearest.find(text, candidates) == null;
                 errors.add(
                         node.span(),
                         pathText(),
-                        found == null ? Shown.quoted(wording.found()) : found,
+                        found == null ? node.found() : found,
                         lost && candidates.size() < 100
                                 ? wording.expected() + ": " + Phrases.oneOf(List.copyOf(candidates))
                                 : wording.expected(),
                         text,
                         candidates);
             }
-            case UnitException unit ->
-                errors.add(node.span(), pathText(), UnitWords.found(unit), UnitWords.expected(unit), null, List.of());
+            case UnitException unit -> {
+                String nearest = unit.findNearest().orElse(null);
+                errors.add(
+                        node.span(),
+                        pathText(),
+                        UnitWords.found(unit),
+                        UnitWords.expected(unit),
+                        nearest,
+                        nearest == null ? List.of() : List.of(nearest));
+            }
             default -> errors.add(node.span(), pathText(), node.found(), "a value that is possible: " + e.getMessage());
         }
         return FAILED;

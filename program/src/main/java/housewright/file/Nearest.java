@@ -16,7 +16,8 @@ final class Nearest {
 
     /**
      * The candidate with the fewest slips (a letter wrong, missing, too many, or two swapped), the first of equals;
-     * null where none is near: at most one slip in three letters, four in all. Capitals alone make no slip.
+     * null where none is near: at most one slip in three letters, four in all. Capitals alone make no slip; another
+     * digit is another thing, and no slip of the one.
      */
     static @Nullable String find(String word, Collection<String> candidates) {
         if (word.isEmpty() || word.length() > LONGEST) {
@@ -24,7 +25,7 @@ final class Nearest {
         }
         String wanted = word.toLowerCase(Locale.ROOT);
         String best = null;
-        int fewest = Math.min(4, Math.max(1, wanted.length() / 3)) + 1;
+        int fewest = Math.min(4, wanted.length() / 3) + 1;
         int seen = 0;
         for (String candidate : candidates) {
             if (++seen > MOST_CANDIDATES || fewest == 0) {
@@ -41,6 +42,10 @@ final class Nearest {
         return best;
     }
 
+    private static boolean isDigit(char c) {
+        return c >= '0' && c <= '9';
+    }
+
     /** Optimal string alignment distance, or {@code limit} where it is not less. */
     static int slips(String a, String b, int limit) {
         int[] beforeLast = new int[b.length() + 1];
@@ -52,7 +57,9 @@ final class Nearest {
             int least = i;
             for (int j = 1; j <= b.length(); j++) {
                 boolean same = a.charAt(i - 1) == b.charAt(j - 1);
-                int cost = Math.min(last[j - 1] + (same ? 0 : 1), Math.min(last[j], row[j - 1]) + 1);
+                boolean otherDigit = !same && isDigit(a.charAt(i - 1)) && isDigit(b.charAt(j - 1));
+                int change = same ? 0 : otherDigit ? limit : 1;
+                int cost = Math.min(last[j - 1] + change, Math.min(last[j], row[j - 1]) + 1);
                 if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
                     cost = Math.min(cost, beforeLast[j - 2] + 1);
                 }

@@ -1,5 +1,6 @@
 package housewright.file;
 
+import housewright.model.About;
 import housewright.model.Days;
 import housewright.model.End;
 import housewright.model.Join;
@@ -45,7 +46,7 @@ final class Phrases {
 
     /** The class name as words: {@code RackSpace} is rack space. */
     static String words(Class<?> type) {
-        String name = type.getSimpleName();
+        String name = type == About.class ? "Project" : type.getSimpleName();
         StringBuilder words = new StringBuilder();
         for (int i = 0; i < name.length(); i++) {
             char c = name.charAt(i);

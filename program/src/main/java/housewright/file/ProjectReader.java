@@ -69,7 +69,7 @@ public final class ProjectReader {
                     throw new DocumentException(
                             version.span().line(),
                             version.span().column(),
-                            "format version " + version.found(),
+                            "format version " + Shown.cut(version.text()),
                             "version " + FORMAT
                                     + (number != null && number > FORMAT
                                             ? ": the file was made by a newer Housewright, which is needed to read it"

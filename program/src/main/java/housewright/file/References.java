@@ -261,7 +261,7 @@ final class References {
                 List<String> candidates = new ArrayList<>(List.of("elsewhere"));
                 candidates.addAll(ids("rooms"));
                 candidates.addAll(ids("places"));
-                unknown(at, "elsewhere, or a room or place of the venue", candidates, "events", id, "at");
+                unknown(at, "where it is", candidates, "events", id, "at");
             }
         });
         project.files().forEach((id, file) -> {
@@ -320,12 +320,8 @@ final class References {
         int dot = subject.indexOf('.');
         String section = dot < 0 ? subject : subject.substring(0, dot);
         if (dot < 0 || !Sections.NAMES.contains(section)) {
-            unknown(
-                    section,
-                    "a section and an id, such as equipment.desk, with one of the sections "
-                            + Phrases.oneOf(Sections.NAMES),
-                    Sections.NAMES,
-                    path);
+            String expected = "a section and an id, such as equipment.desk";
+            unknown(section, expected, Sections.NAMES, path);
         } else if (!exists(section, subject.substring(dot + 1))) {
             errors.add(
                     Paths.nearest(document, List.of(path)).span(),

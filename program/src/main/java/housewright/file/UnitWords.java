@@ -29,6 +29,10 @@ final class UnitWords {
         if (end < 0) {
             end = message.lastIndexOf(" (for example ");
         }
-        return start < 0 || end < start ? "" : message.substring(start + 2, end);
+        if (start < 0 || end < start) {
+            return "";
+        }
+        int nearest = message.lastIndexOf(", nearest is ", end); // which an error says apart
+        return message.substring(start + 2, nearest > start ? nearest : end);
     }
 }

@@ -128,7 +128,10 @@ final class YamlNodes {
 
     private static void refuseTag(Optional<String> tag, Event event) throws DocumentException {
         if (tag.isPresent()) {
-            throw refused(event, "the tag " + Shown.cut(tag.get()), "the value alone: tags are not used");
+            throw refused(
+                    event,
+                    "the tag " + tag.get().replace("tag:yaml.org,2002:", "!!"),
+                    "the value alone: tags are not used");
         }
     }
 
