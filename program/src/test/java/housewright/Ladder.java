@@ -83,7 +83,8 @@ final class Ladder {
                 "java.io",
                 "java.nio.charset",
                 "java.nio.file..",
-                "java.util.concurrent..");
+                "java.util.concurrent..",
+                "com.github.difflib..");
         rung(
                 "cli",
                 List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app"),
@@ -96,7 +97,7 @@ final class Ladder {
                 "picocli");
         rung(
                 "main",
-                List.of("library", "study", "app", "cli"),
+                List.of("model", "library", "app", "cli"),
                 "java.io",
                 "java.nio.charset",
                 "java.nio.file..",

@@ -21,6 +21,9 @@ public interface Evidence {
     /** The signals at that moment. */
     Signals signals();
 
+    /** The same project at another moment. */
+    Evidence at(Moment other);
+
     /** The cheapest mends of a feed that is not proven, cheapest first; empty where none is known. */
     List<Mend> mends(FeedProof proof);
 }

@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** The word of a list that somebody probably meant. */
-final class Nearest {
+public final class Nearest {
     /** More candidates than anybody would have; a hostile file has them. */
     private static final int MOST_CANDIDATES = 20_000;
 
@@ -19,7 +19,7 @@ final class Nearest {
      * null where none is near: at most one slip in three letters, four in all. Capitals alone make no slip; another
      * digit is another thing, and no slip of the one.
      */
-    static @Nullable String find(String word, Collection<String> candidates) {
+    public static @Nullable String find(String word, Collection<String> candidates) {
         if (word.isEmpty() || word.length() > LONGEST) {
             return null;
         }

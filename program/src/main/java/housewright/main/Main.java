@@ -1,12 +1,56 @@
 package housewright.main;
 
+import housewright.app.ProjectFiles;
+import housewright.app.TypeSearch;
+import housewright.cli.Cli;
+import housewright.cli.Screen;
+import housewright.library.BuiltInLibrary;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
 /** Starts Housewright. */
 public final class Main {
 
     private Main() {}
 
     public static void main(String[] args) {
-        System.err.println("Usage: housewright COMMAND [FILE]");
-        System.exit(2);
+        System.exit(cli().run(List.of(args)));
+    }
+
+    private static Cli cli() {
+        BuiltInLibrary library = BuiltInLibrary.of(BuiltInLibrary.LATEST);
+        return new Cli(
+                library,
+                new ProjectFiles(library, System.in),
+                new TypeSearch(library),
+                utf8(FileDescriptor.out),
+                utf8(FileDescriptor.err),
+                screen(),
+                version());
+    }
+
+    private static PrintStream utf8(FileDescriptor stream) {
+        return new PrintStream(new FileOutputStream(stream), true, StandardCharsets.UTF_8);
+    }
+
+    /** The command's script knows what the streams are; Java has told it differently from version to version. */
+    private static Screen screen() {
+        boolean colour = Boolean.getBoolean("housewright.terminal.out")
+                && noneOf("NO_COLOR")
+                && !"dumb".equals(System.getenv("TERM"));
+        return new Screen(colour, Boolean.getBoolean("housewright.terminal.err"));
+    }
+
+    private static boolean noneOf(String variable) {
+        String value = System.getenv(variable);
+        return value == null || value.isEmpty();
+    }
+
+    private static String version() {
+        String version = Main.class.getPackage().getImplementationVersion();
+        return "Housewright " + (version == null ? "unpacked" : version) + ", library " + BuiltInLibrary.LATEST;
     }
 }

@@ -3,7 +3,13 @@ package housewright.study;
 import housewright.check.Checks;
 import housewright.check.Evidence;
 import housewright.check.Rule;
+import housewright.check.signal.SignalRules;
+import housewright.finding.Exempted;
+import housewright.finding.Finding;
 import housewright.finding.Findings;
+import housewright.finding.Subject;
+import housewright.model.Equipment;
+import housewright.model.Figures;
 import housewright.model.Library;
 import housewright.model.Project;
 import housewright.model.Types;
@@ -11,9 +17,11 @@ import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
 import housewright.signal.Signals;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -52,7 +60,7 @@ public final class Study implements Evidence {
         return target;
     }
 
-    /** The same project at another moment. */
+    @Override
     public Study at(Moment other) {
         return byMoment.computeIfAbsent(other, each -> new Study(types, each, rules, byMoment));
     }
@@ -100,6 +108,46 @@ public final class Study implements Evidence {
                         proof.feed().id(),
                         feed -> new Once<>(() -> List.copyOf(signals().mends(proof))))
                 .get();
+    }
+
+    /** Whether a feed that fails at this moment is proven in the target: the work brings it. */
+    public boolean comesWithTheWork(FeedProof proof) {
+        return !moment.equals(Moment.target())
+                && !proof.proven()
+                && at(Moment.target())
+                        .findProof(proof.feed().id())
+                        .filter(FeedProof::proven)
+                        .isPresent();
+    }
+
+    /** The project's own reason to let a feed be that is not proven. */
+    public Optional<Exempted> findExemption(FeedProof proof) {
+        Subject feed = Subject.feed(proof.feed().id());
+        return findings().exempted().stream()
+                .filter(each -> each.finding().subjects().getFirst().equals(feed))
+                .filter(each -> SignalRules.isStateOfFeed(each.finding().rule()))
+                .findFirst();
+    }
+
+    /** The findings that are due, without those that only say the state of a feed. */
+    public List<Finding> findingsBeyondFeeds() {
+        return findings().due().stream()
+                .filter(finding -> !SignalRules.isStateOfFeed(finding.rule()))
+                .toList();
+    }
+
+    /** The types in use whose figures are typical ones, to be replaced by the data sheet's, in order of first use. */
+    public List<String> typicalModels() {
+        Set<String> typical = new LinkedHashSet<>();
+        for (Equipment equipment : project().equipment().values()) {
+            if (moment.isThere("equipment", equipment.id(), equipment.life())) {
+                Equipment now = moment.isDone("equipment", equipment.id()) ? equipment : equipment.today();
+                types.findModel(now.model())
+                        .filter(model -> model.figures() == Figures.TYPICAL)
+                        .ifPresent(model -> typical.add(model.id()));
+            }
+        }
+        return List.copyOf(typical);
     }
 
     /** What the rules find. */

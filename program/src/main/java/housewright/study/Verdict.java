@@ -25,7 +25,8 @@ import org.jspecify.annotations.Nullable;
  * @param asked feeds that say where they begin and must arrive; of these alone can anything be proven
  * @param unfinished feeds that do not
  * @param sentence all of it in a line, without a full stop
- * @param fails whether a feed that is asked is broken, crossed or arrives where it must not, or a finding stops the job
+ * @param fails whether a feed is broken, crossed or arrives where it must not, and the project does not exempt it; or
+ *     a finding stops the job
  */
 public record Verdict(int proven, int asked, int unfinished, String sentence, boolean fails) {
     private static final int NAMED = 2;
@@ -42,7 +43,9 @@ public record Verdict(int proven, int asked, int unfinished, String sentence, bo
             asked.add(proof);
             never += proof.feed().never() ? 1 : 0;
             proven += proof.proven() ? 1 : 0;
-            fails |= !proof.proven() && proof.state() != FeedState.LATE;
+            fails |= !proof.proven()
+                    && proof.state() != FeedState.LATE
+                    && study.findExemption(proof).isEmpty();
         }
         int unfinished = study.proofs().size() - asked.size();
         String sentence = sentence(study, asked, proven, never, unfinished);
@@ -73,10 +76,18 @@ public record Verdict(int proven, int asked, int unfinished, String sentence, bo
             sentence.append(proven)
                     .append(" of ")
                     .append(asked.size())
-                    .append(asked.size() == 1 ? " feed" : " feeds")
-                    .append(" proven ")
+                    .append(asked.size() == 1 ? " feed proven " : " feeds proven ")
                     .append(when);
-            worst(study, asked, sentence);
+            List<FeedProof> open = asked.stream()
+                    .filter(proof -> !study.comesWithTheWork(proof))
+                    .toList();
+            int coming = asked.size() - open.size();
+            if (coming > 0) {
+                sentence.append(coming == asked.size() - proven ? "; the other " : "; ")
+                        .append(coming == 1 ? "one comes" : coming + " come")
+                        .append(" with the work");
+            }
+            worst(study, open, sentence);
         }
         if (unfinished > 0) {
             sentence.append("; ")

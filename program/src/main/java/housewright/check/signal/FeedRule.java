@@ -11,13 +11,17 @@ import housewright.model.Stage;
 import housewright.signal.FeedProof;
 import housewright.signal.FeedState;
 import housewright.signal.Mend;
+import housewright.signal.Moment;
 import housewright.signal.PairProof;
 import housewright.signal.Stop;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** A rule that asks for one state of one kind of feed: what the feed asks for is the limit, its mends are the fixes. */
+/**
+ * A rule that asks for one state of one kind of feed: what the feed asks for is the limit, its mends are the fixes. What
+ * fails today and holds in the target is what the job is for, and no finding.
+ */
 abstract class FeedRule implements Rule {
     private final boolean never;
     private final FeedState state;
@@ -41,7 +45,7 @@ abstract class FeedRule implements Rule {
     public Stream<Finding> check(Evidence evidence) {
         return evidence.signals().proofs().stream()
                 .filter(proof -> proof.feed().never() == never && proof.state() == state)
-                .filter(proof -> !proof.pairs().isEmpty())
+                .filter(proof -> !proof.pairs().isEmpty() && !comesWithTheWork(evidence, proof))
                 .map(proof -> finding(evidence, proof));
     }
 
@@ -66,6 +70,15 @@ abstract class FeedRule implements Rule {
         Severity severity = card().severities().iterator().next();
         List<Subject> subjects = List.of(Subject.feed(proof.feed().id()));
         return card().finding(severity, subjects, message(proof, first) + extent, values, fixes);
+    }
+
+    private static boolean comesWithTheWork(Evidence evidence, FeedProof proof) {
+        return evidence.moment().equals(Moment.today())
+                && evidence.at(Moment.target())
+                        .signals()
+                        .findProof(proof.feed().id())
+                        .filter(FeedProof::proven)
+                        .isPresent();
     }
 
     static String because(PairProof pair) {

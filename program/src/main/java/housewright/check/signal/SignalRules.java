@@ -7,6 +7,12 @@ import java.util.List;
 public final class SignalRules {
     private SignalRules() {}
 
+    /** Whether a rule only says the state of a feed, which a face that shows the feeds shows anyway. */
+    public static boolean isStateOfFeed(String rule) {
+        return all().stream()
+                .anyMatch(each -> each instanceof FeedRule && each.card().id().equals(rule));
+    }
+
     public static List<Rule> all() {
         return List.of(
                 new FeedDoesNotArrive(),

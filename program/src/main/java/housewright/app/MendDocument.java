@@ -1,0 +1,53 @@
+package housewright.app;
+
+import housewright.app.Parts.MendPart;
+import housewright.app.Parts.ProjectPart;
+import housewright.model.Doc;
+import housewright.signal.FeedProof;
+import housewright.study.Study;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** What {@code mend --json} prints. */
+public record MendDocument(
+        ProjectPart project,
+        String feed,
+
+        @Doc("State before the mend: proven, broken, late, crossed or arrives")
+        String state,
+
+        @Doc("The cheapest first; the first is the one that is tried out and applied")
+        List<MendPart> mends,
+
+        @Doc("State with the first mend; null where there is none") @Nullable
+        String stateAfter,
+
+        @Doc("Other feeds that are in another state with the first mend; none is in a worse one")
+        List<OtherFeed> others,
+
+        @Doc("What changes in the file, in the lines of a unified diff")
+        List<String> difference,
+
+        @Doc("The file was written") boolean applied) {
+
+    /** Another feed that the mend changes. */
+    public record OtherFeed(String id, String stateAfter) {}
+
+    /** @param mending the first mend tried out; null where there is none */
+    public static MendDocument of(Study study, FeedProof proof, @Nullable Mending mending, boolean applied) {
+        return new MendDocument(
+                Parts.project(study),
+                proof.feed().id(),
+                proof.state().word(),
+                study.mends(proof).stream().map(Parts::mend).toList(),
+                mending == null ? null : mending.state().word(),
+                mending == null
+                        ? List.of()
+                        : mending.others().stream()
+                                .map(other -> new OtherFeed(
+                                        other.feed().id(), other.state().word()))
+                                .toList(),
+                mending == null ? List.of() : mending.difference(),
+                applied);
+    }
+}

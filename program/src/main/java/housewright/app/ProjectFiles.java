@@ -1,0 +1,152 @@
+package housewright.app;
+
+import housewright.file.ProjectReader;
+import housewright.file.ReadResult;
+import housewright.model.Library;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermission;
+import java.util.Arrays;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Opens project files and writes them back, whole or not at all. */
+public final class ProjectFiles {
+    /** The name that stands for standard input. */
+    public static final String STANDARD_INPUT = "-";
+
+    /** One more than the reader takes, so that it says itself that a file is too large. */
+    private static final int MOST_BYTES = 16 * 1024 * 1024 + 1;
+
+    private final Library library;
+    private final InputStream input;
+
+    /** @param input read when a file is called {@value #STANDARD_INPUT} */
+    public ProjectFiles(Library library, InputStream input) {
+        this.library = library;
+        this.input = input;
+    }
+
+    public Opening open(String name) {
+        if (name.equals(STANDARD_INPUT)) {
+            try {
+                return read("standard input", null, input.readNBytes(MOST_BYTES));
+            } catch (IOException e) {
+                return new Opening.Unreadable("Standard input cannot be read: " + e.getMessage() + ".");
+            }
+        }
+        try {
+            Path path = Path.of(name);
+            if (Files.isDirectory(path)) {
+                return new Opening.Unreadable(name + " is a folder; name a project file in it.");
+            }
+            try (InputStream in = Files.newInputStream(path)) {
+                return read(name, path, in.readNBytes(MOST_BYTES));
+            }
+        } catch (NoSuchFileException | InvalidPathException e) {
+            return new Opening.Unreadable("There is no file " + name + ".");
+        } catch (AccessDeniedException e) {
+            return new Opening.Unreadable(name + " may not be read: you have no permission to.");
+        } catch (IOException e) {
+            return new Opening.Unreadable(name + " cannot be read: " + e.getMessage() + ".");
+        }
+    }
+
+    /** Reads what is not in a file of its own. */
+    public Opening read(String name, byte[] bytes) {
+        return read(name, null, bytes);
+    }
+
+    private Opening read(String name, @Nullable Path path, byte[] bytes) {
+        return switch (ProjectReader.read(name, bytes, library)) {
+            case ReadResult.Refused refused -> new Opening.Refused(refused.errors());
+            case ReadResult.Loaded loaded ->
+                new Opening.Opened(new ProjectFile(
+                        name, path, loaded.project(), loaded.source().text(), isMarked(bytes)));
+        };
+    }
+
+    /**
+     * Puts another text in place of the file's, in one step: whoever opens it finds the old text or the new one. Refuses
+     * where the file is not what was read any more.
+     */
+    public Saving replace(ProjectFile file, String text) {
+        Path path = file.path();
+        if (path == null) {
+            return new Saving.NotSaved("What came through standard input cannot be written back; name a file.");
+        }
+        String name = file.name();
+        Path temporary = null;
+        try {
+            Path real = path.toRealPath(); // through a link: the file it leads to
+            if (!Arrays.equals(Files.readAllBytes(real), file.bytes())) {
+                return new Saving.NotSaved(
+                        name + " was changed by somebody else meanwhile. Nothing was written; run it again.");
+            }
+            if (!Files.isWritable(real)) {
+                return new Saving.NotSaved(name + " may not be written: it is read-only for you. Nothing was changed.");
+            }
+            temporary = Files.createTempFile(real.getParent(), ".housewright-", ".tmp");
+            Files.write(temporary, file.bytes(text), StandardOpenOption.WRITE, StandardOpenOption.SYNC);
+            copyPermissions(real, temporary);
+            Files.move(temporary, real, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+            temporary = null;
+            return new Saving.Saved();
+        } catch (NoSuchFileException e) {
+            return new Saving.NotSaved(name + " is not there any more. Nothing was written.");
+        } catch (AccessDeniedException e) {
+            return new Saving.NotSaved("The folder of " + name + " may not be written. Nothing was changed.");
+        } catch (IOException e) {
+            return new Saving.NotSaved(name + " cannot be written: " + e.getMessage() + ". Nothing was changed.");
+        } finally {
+            remove(temporary);
+        }
+    }
+
+    /** Writes a file that is not there yet; one that is there stays as it is. */
+    public Saving create(String name, String text) {
+        try {
+            Files.writeString(Path.of(name), text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+            return new Saving.Saved();
+        } catch (FileAlreadyExistsException e) {
+            return new Saving.NotSaved(name + " is there already, and is left as it is; choose another name.");
+        } catch (NoSuchFileException | InvalidPathException e) {
+            return new Saving.NotSaved(name + " cannot be written: there is no such folder.");
+        } catch (AccessDeniedException e) {
+            return new Saving.NotSaved(name + " may not be written: you have no permission to.");
+        } catch (IOException e) {
+            return new Saving.NotSaved(name + " cannot be written: " + e.getMessage() + ".");
+        }
+    }
+
+    private static boolean isMarked(byte[] bytes) {
+        return bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB && bytes[2] == (byte) 0xBF;
+    }
+
+    private static void copyPermissions(Path from, Path to) throws IOException {
+        PosixFileAttributeView view = Files.getFileAttributeView(from, PosixFileAttributeView.class);
+        if (view != null) {
+            Set<PosixFilePermission> permissions = view.readAttributes().permissions();
+            Files.setPosixFilePermissions(to, permissions);
+        }
+    }
+
+    private static void remove(@Nullable Path temporary) {
+        if (temporary != null) {
+            try {
+                Files.deleteIfExists(temporary);
+            } catch (IOException e) {
+                // it stays behind beside the file, which is whole
+            }
+        }
+    }
+}

@@ -1,0 +1,116 @@
+package housewright.cli;
+
+import housewright.app.Opening;
+import housewright.app.ProjectFile;
+import housewright.app.ProjectFiles;
+import housewright.app.TypeSearch;
+import housewright.file.FileError;
+import housewright.file.Nearest;
+import housewright.model.Library;
+import housewright.signal.FeedProof;
+import housewright.signal.Moment;
+import housewright.study.Study;
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+
+/** What all commands share: the use cases they call, and where their lines go. */
+final class Desk {
+    private static final int MOST_ERRORS = 50;
+
+    final ProjectFiles files;
+    final TypeSearch types;
+    final PrintStream out;
+    final PrintStream err;
+    final Screen screen;
+    private final Library library;
+
+    Desk(Library library, ProjectFiles files, TypeSearch types, PrintStream out, PrintStream err, Screen screen) {
+        this.library = library;
+        this.files = files;
+        this.types = types;
+        this.out = out;
+        this.err = err;
+        this.screen = screen;
+    }
+
+    Page page() {
+        return new Page(screen.colour());
+    }
+
+    void print(Page page) {
+        out.print(page);
+        out.flush();
+    }
+
+    void print(Record document) {
+        out.print(Json.write(document));
+        out.flush();
+    }
+
+    /** Says that something cannot be done. */
+    int refuse(String why) {
+        err.print(new Page(false).wrapped(why));
+        err.flush();
+        return Status.CANNOT;
+    }
+
+    /** The project of the file, or null with everything said that is wrong with it. */
+    @Nullable
+    ProjectFile open(String name) {
+        Opening opening = during("Reading " + name, () -> files.open(name));
+        return switch (opening) {
+            case Opening.Opened opened -> opened.file();
+            case Opening.Unreadable unreadable -> {
+                refuse(unreadable.why());
+                yield null;
+            }
+            case Opening.Refused refused -> {
+                report(name, refused.errors());
+                yield null;
+            }
+        };
+    }
+
+    private void report(String name, List<FileError> errors) {
+        StringBuilder lines = new StringBuilder();
+        for (FileError error : errors.subList(0, Math.min(MOST_ERRORS, errors.size()))) {
+            lines.append(error.text()).append('\n');
+        }
+        if (errors.size() > MOST_ERRORS) {
+            lines.append("… and ").append(errors.size() - MOST_ERRORS).append(" more.\n");
+        }
+        String what = name.equals(ProjectFiles.STANDARD_INPUT) ? "Standard input" : name;
+        lines.append(what).append(errors.size() == 1 ? " has an error; " : " has " + errors.size() + " errors; ");
+        lines.append("nothing was checked.\n");
+        err.print(lines);
+        err.flush();
+    }
+
+    Study study(ProjectFile file, boolean today) {
+        Study study = Study.of(file.project(), library);
+        return today ? study.at(Moment.today()) : study;
+    }
+
+    /** Does work that may take a while, and says so to whoever waits. */
+    <T extends @Nullable Object> T during(String what, Supplier<T> work) {
+        return Progress.during(err, screen.watched(), what, Progress.PATIENCE, work);
+    }
+
+    /** The proof of a feed, or null with the nearest feed named. */
+    @Nullable
+    FeedProof find(Study study, ProjectFile file, String feed) {
+        Optional<FeedProof> proof = study.findProof(feed);
+        if (proof.isEmpty()) {
+            List<String> feeds = List.copyOf(file.project().feeds().keySet());
+            String nearest = Nearest.find(feed, feeds);
+            String known = nearest != null
+                    ? "did you mean " + nearest + "?"
+                    : feeds.isEmpty() ? "it has no feeds yet." : "its feeds are " + String.join(", ", feeds) + ".";
+            refuse(file.name() + " has no feed " + feed + "; " + known);
+        }
+        return proof.orElse(null);
+    }
+}

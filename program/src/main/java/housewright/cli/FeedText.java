@@ -1,0 +1,151 @@
+package housewright.cli;
+
+import housewright.finding.Exempted;
+import housewright.model.About;
+import housewright.signal.FeedProof;
+import housewright.signal.FeedState;
+import housewright.signal.Mend;
+import housewright.signal.PairProof;
+import housewright.signal.Stop;
+import housewright.study.Study;
+import java.util.List;
+
+/** A feed and its mends in words. */
+final class FeedText {
+    private static final int MOST_STEPS = 3;
+
+    private FeedText() {}
+
+    static Ink ink(FeedState state) {
+        return switch (state) {
+            case PROVEN -> Ink.GOOD;
+            case LATE -> Ink.FIX;
+            case CROSSED, BROKEN, ARRIVES -> Ink.STOP;
+        };
+    }
+
+    /** A tick; a triangle for what is to be settled; a square for what stops the job. */
+    static String mark(FeedState state) {
+        return switch (state) {
+            case PROVEN -> "✓ ";
+            case LATE -> "▲ ";
+            case CROSSED, BROKEN, ARRIVES -> "■ ";
+        };
+    }
+
+    /** What is wrong with a feed that is not proven, without a full stop. */
+    static String trouble(FeedProof proof) {
+        String id = proof.feed().id();
+        PairProof first = firstFailing(proof);
+        String what = switch (proof.state()) {
+            case PROVEN -> id + " is proven";
+            case LATE -> id + " arrives late at " + first.to().said();
+            case CROSSED -> id + " is crossed on the way to " + first.to().said();
+            case BROKEN ->
+                proof.feed().never()
+                        ? id + " is not shown to hold: " + first.from().said() + " to "
+                                + first.to().said()
+                        : id + " does not arrive at " + first.to().said();
+            case ARRIVES ->
+                id + ": " + first.from().said() + " arrives at " + first.to().said() + ", where it must not";
+        };
+        return what + extent(proof);
+    }
+
+    private static String extent(FeedProof proof) {
+        int all = proof.pairs().size();
+        long failing = proof.pairs().stream().filter(pair -> !pair.proven()).count();
+        if (all == 1) {
+            return "";
+        }
+        return failing == all ? " (all " + all + " of its ways)" : " (" + failing + " of its " + all + " ways)";
+    }
+
+    static PairProof firstFailing(FeedProof proof) {
+        for (PairProof pair : proof.pairs()) {
+            if (pair.state() == proof.state()) {
+                return pair;
+            }
+        }
+        return proof.pairs().getFirst();
+    }
+
+    /** Where it stops and why, as sentences; empty where the proof has nothing to say. */
+    static String reason(PairProof pair) {
+        Stop stop = pair.stop();
+        if (stop == null) {
+            return "";
+        }
+        String place = stop.at() == null ? "" : stop.at().said();
+        boolean told = place.isEmpty() || stop.why().contains(place) || pair.state() != FeedState.BROKEN;
+        return (told ? "" : "It gets as far as " + place + ". ") + capital(stop.why()) + ".";
+    }
+
+    static String capital(String words) {
+        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    /** A feed that is not proven, in a few lines. */
+    static void trouble(Page page, Study study, FeedProof proof, String file) {
+        page.hanging(ink(proof.state()), mark(proof.state()), trouble(proof) + ".");
+        String reason = reason(firstFailing(proof));
+        if (!reason.isEmpty()) {
+            page.hanging("  ", reason);
+        }
+        if (proof.state() == FeedState.ARRIVES) {
+            page.hanging("  ", "By way of " + way(firstFailing(proof)) + ".");
+        }
+        study.findExemption(proof)
+                .map(Exempted::by)
+                .ifPresent(by -> page.hanging("  ", "Accepted in the project: " + by.why() + "."));
+        if (study.comesWithTheWork(proof)) {
+            return;
+        }
+        List<Mend> mends = study.mends(proof);
+        if (mends.isEmpty()) {
+            page.hanging("  ", "No mend within reach is known: something is missing that the library cannot guess.");
+        } else {
+            mend(
+                    page,
+                    study,
+                    mends.getFirst(),
+                    MOST_STEPS,
+                    file + " " + proof.feed().id());
+        }
+    }
+
+    /** The things a path passes. */
+    private static String way(PairProof pair) {
+        StringBuilder way = new StringBuilder();
+        String last = "";
+        for (var hop : pair.hops()) {
+            String thing = housewright.model.Words.said(hop.from().thing());
+            if (!thing.equals(last)) {
+                way.append(way.isEmpty() ? "" : ", ").append(thing);
+                last = thing;
+            }
+        }
+        return way.toString();
+    }
+
+    /** @param arguments file and feed, for the command that shows the rest of a long mend */
+    static void mend(Page page, Study study, Mend mend, int most, String arguments) {
+        page.line("  Mend (" + cost(study, mend) + "):");
+        List<String> steps = mend.steps();
+        boolean all = steps.size() <= most;
+        for (int i = 0; i < (all ? steps.size() : most); i++) {
+            page.hanging("    " + (i + 1) + ". ", steps.get(i));
+        }
+        if (!all) {
+            page.line("    … and " + (steps.size() - most) + " more: housewright mend " + arguments);
+        }
+    }
+
+    static String cost(Study study, Mend mend) {
+        About about = study.project().about();
+        String minutes = "about " + Figures.minutes(mend.minutes());
+        return mend.price().signum() == 0
+                ? "costs nothing, " + minutes
+                : "about " + Figures.money(mend.price(), about.currency()) + ", " + minutes;
+    }
+}

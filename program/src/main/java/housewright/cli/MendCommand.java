@@ -1,0 +1,66 @@
+package housewright.cli;
+
+import housewright.app.MendDocument;
+import housewright.app.Mending;
+import housewright.app.ProjectFile;
+import housewright.app.Saving;
+import housewright.signal.FeedProof;
+import housewright.signal.FeedState;
+import housewright.signal.Mend;
+import housewright.study.Study;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The cheapest mend of a feed, shown or made. */
+@Command(
+        name = "mend",
+        header = "Finds the cheapest change that makes a feed true, and makes it on request.",
+        description = {
+            "Joins what is not joined, cuts what must never arrive, or replaces what is crossed or late; breaks no other feed and lets no never-feed through. Shows the work as instructions with its price, and what changes in the file.",
+            "Exit status: 0 the feed is proven, or is so now, 1 it is broken, 2 there is no such file or feed, or it cannot be written."
+        })
+final class MendCommand extends FileCommand {
+    @Parameters(index = "1", paramLabel = "FEED", description = "Id of the feed.")
+    String feed = "";
+
+    @Option(names = "--apply", description = "Write the change into FILE; everything else in it stays as it is.")
+    boolean apply;
+
+    MendCommand(Desk desk) {
+        super(desk);
+    }
+
+    @Override
+    int run(ProjectFile project) {
+        Study study = desk.study(project, today);
+        @Nullable FeedProof proof = desk.find(study, project, feed);
+        if (proof == null) {
+            return Status.CANNOT;
+        }
+        Mending mending = desk.during("Looking for the cheapest mend of " + feed, () -> mending(project, study, proof));
+        boolean applied = false;
+        if (apply && mending != null) {
+            if (desk.files.replace(project, mending.text()) instanceof Saving.NotSaved not) {
+                return desk.refuse(not.why());
+            }
+            applied = true;
+        }
+        if (json) {
+            desk.print(MendDocument.of(study, proof, mending, applied));
+        } else {
+            String arguments = quoted() + " " + feed + (today ? " --today" : "");
+            desk.print(new MendText(desk.page(), study, proof, mending).write(applied, arguments));
+        }
+        return applied && mending != null && mending.state() == FeedState.PROVEN
+                ? Status.FINE
+                : TraceCommand.status(proof);
+    }
+
+    private static @Nullable Mending mending(ProjectFile project, Study study, FeedProof proof) {
+        List<Mend> mends = study.mends(proof);
+        return mends.isEmpty() ? null : Mending.of(project, study, proof, mends.getFirst());
+    }
+}

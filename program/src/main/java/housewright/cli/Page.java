@@ -1,0 +1,67 @@
+package housewright.cli;
+
+/** Text in lines of at most {@value #WIDTH} columns. */
+final class Page {
+    static final int WIDTH = 100;
+
+    private final StringBuilder text = new StringBuilder();
+    private final boolean colour;
+
+    Page(boolean colour) {
+        this.colour = colour;
+    }
+
+    Page blank() {
+        text.append('\n');
+        return this;
+    }
+
+    /** One line as it stands, however long. */
+    Page line(String line) {
+        text.append(line).append('\n');
+        return this;
+    }
+
+    Page line(Ink ink, String line) {
+        return line(ink.on(colour, line));
+    }
+
+    Page wrapped(String words) {
+        return hanging("", "", words);
+    }
+
+    Page hanging(String label, String words) {
+        return hanging(label, label, words);
+    }
+
+    Page hanging(Ink ink, String label, String words) {
+        return hanging(label, ink.on(colour, label), words);
+    }
+
+    /** Words wrapped at the width, all lines indented by the label's length, the label before the first. */
+    private Page hanging(String label, String shownLabel, String words) {
+        String indent = " ".repeat(label.length());
+        int room = WIDTH - label.length();
+        int start = 0;
+        String before = shownLabel;
+        while (words.length() - start > room) {
+            int end = words.lastIndexOf(' ', start + room);
+            if (end <= start) {
+                end = words.indexOf(' ', start); // a word longer than the line
+                if (end < 0) {
+                    break;
+                }
+            }
+            text.append(before).append(words, start, end).append('\n');
+            before = indent;
+            start = end + 1;
+        }
+        text.append(before).append(words, start, words.length()).append('\n');
+        return this;
+    }
+
+    @Override
+    public String toString() {
+        return text.toString();
+    }
+}

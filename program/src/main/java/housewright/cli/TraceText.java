@@ -1,0 +1,213 @@
+package housewright.cli;
+
+import housewright.model.Feed;
+import housewright.signal.FeedProof;
+import housewright.signal.Hop;
+import housewright.signal.LevelAt;
+import housewright.signal.Mend;
+import housewright.signal.OtherPath;
+import housewright.signal.PairProof;
+import housewright.study.Study;
+import housewright.unit.Gain;
+import housewright.unit.Level;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** One feed step by step. */
+final class TraceText {
+    private static final int DELAY = 10;
+    private static final int GAIN = 10;
+    private static final int LEVEL = 12;
+    private static final int HEADROOM = 10;
+
+    private final Page page;
+    private final Study study;
+    private final FeedProof proof;
+
+    TraceText(Page page, Study study, FeedProof proof) {
+        this.page = page;
+        this.study = study;
+        this.proof = proof;
+    }
+
+    Page write() {
+        page.hanging(FeedText.ink(proof.state()), FeedText.mark(proof.state()), answer());
+        if (proof.feed().remarks().note() != null) {
+            page.hanging("  ", proof.feed().remarks().note());
+        }
+        proof.pairs().forEach(this::pair);
+        if (!proof.proven() && !proof.pairs().isEmpty()) {
+            mends();
+        }
+        return page;
+    }
+
+    private String answer() {
+        Feed feed = proof.feed();
+        String when = study.moment().inWords();
+        if (proof.pairs().isEmpty()) {
+            String missing = feed.from().isEmpty() ? "where it begins" : "where it must arrive";
+            return feed.id() + " does not say yet " + missing + ", so there is nothing to trace.";
+        }
+        if (!proof.proven()) {
+            return FeedText.trouble(proof) + ".";
+        }
+        if (feed.never()) {
+            return feed.id() + " holds " + when + ": nothing arrives where it must not.";
+        }
+        String within =
+                feed.within() == null ? "" : ", within the " + feed.within().text() + " that it is allowed";
+        return feed.id() + " is proven " + when + within + ".";
+    }
+
+    private void pair(PairProof pair) {
+        page.blank();
+        page.line(Ink.STRONG, pair.from() + " → " + pair.to());
+        if (!pair.hops().isEmpty()) {
+            page.line("  " + sum(pair));
+            page.blank();
+            hops(pair);
+        } else if (pair.proven()) {
+            page.line("  Nothing arrives.");
+        }
+        String reason = FeedText.reason(pair);
+        if (!reason.isEmpty()) {
+            page.hanging("  ", reason);
+        }
+        for (OtherPath other : pair.others()) {
+            other(other);
+        }
+        if (!pair.hops().isEmpty()) {
+            String more = pair.assumed().isEmpty() ? "" : "; " + String.join("; ", pair.assumed());
+            page.hanging("  Taken for granted: ", "faders open; switches as set" + more + ".");
+        } else if (!pair.assumed().isEmpty()) {
+            page.hanging("  Taken for granted: ", String.join("; ", pair.assumed()) + ".");
+        }
+        if (!pair.lacking().isEmpty()) {
+            page.hanging("  Not known, so left out: ", String.join("; ", pair.lacking()) + ".");
+        }
+    }
+
+    private String sum(PairProof pair) {
+        StringBuilder sum = new StringBuilder();
+        sum.append(Figures.milliseconds(pair.delayNanos())).append(", ").append(Figures.decibels(pair.gainDb()));
+        LevelAt tightest = null;
+        double least = Double.MAX_VALUE;
+        for (LevelAt level : study.signals().levels(pair)) {
+            Gain headroom = level.headroom();
+            if (headroom != null && headroom.decibels() < least) {
+                least = headroom.decibels();
+                tightest = level;
+            }
+        }
+        if (tightest != null) {
+            sum.append(", headroom ")
+                    .append(Figures.headroom(least))
+                    .append(" at the least (")
+                    .append(tightest.at().said())
+                    .append(')');
+        }
+        return sum.append('.').toString();
+    }
+
+    /** Figures first, in columns as wide as they must be, then what can be touched. */
+    private void hops(PairProof pair) {
+        List<Hop> hops = pair.hops();
+        List<LevelAt> levels = study.signals().levels(pair);
+        boolean anyLevel = levels.stream().anyMatch(level -> level.level() != null);
+        boolean anyHeadroom = levels.stream().anyMatch(level -> level.headroom() != null);
+        boolean anyGain = hops.stream().anyMatch(hop -> hop.gainDb() != 0);
+        page.line(Ink.FAINT, columns("", "after", anyGain, "gain", anyLevel, "level", anyHeadroom, "headroom"));
+        long delay = pair.delayNanos();
+        for (Hop hop : hops) {
+            delay -= hop.delayNanos();
+        }
+        double gain = 0;
+        String lost = null;
+        for (int i = 0; i < hops.size(); i++) {
+            Hop hop = hops.get(i);
+            delay += hop.delayNanos();
+            gain += hop.gainDb();
+            Level level = levels.get(i).level();
+            Gain headroom = levels.get(i).headroom();
+            String label = columns(
+                    Integer.toString(i + 1),
+                    Figures.milliseconds(delay),
+                    anyGain,
+                    Figures.decibels(gain),
+                    anyLevel,
+                    level == null
+                            ? ""
+                            : Figures.trimmed(level.value(), 1) + " "
+                                    + level.unit().symbol(),
+                    anyHeadroom,
+                    headroom == null ? "" : Figures.headroom(headroom.decibels()));
+            page.hanging(label + "   ", hop.text());
+            lost = lost == null ? levels.get(i).lacking() : lost;
+        }
+        if (lost != null) {
+            page.hanging("  The level is lost on the way for want of ", lost + ".");
+        }
+    }
+
+    private static String columns(
+            String number,
+            String delay,
+            boolean anyGain,
+            String gain,
+            boolean anyLevel,
+            String level,
+            boolean anyHeadroom,
+            String headroom) {
+        StringBuilder line = new StringBuilder();
+        right(line, number, 4);
+        right(line, delay, DELAY);
+        if (anyGain) {
+            right(line, gain, GAIN);
+        }
+        if (anyLevel) {
+            right(line, level, LEVEL);
+        }
+        if (anyHeadroom) {
+            right(line, headroom, HEADROOM);
+        }
+        return line.toString();
+    }
+
+    private static void right(StringBuilder line, String text, int width) {
+        line.repeat(' ', Math.max(1, width - text.length())).append(text);
+    }
+
+    private void other(OtherPath other) {
+        StringBuilder words = new StringBuilder();
+        words.append("meeting it at ").append(other.meetsAt().said()).append(' ');
+        words.append(
+                other.laterNanos() == 0 ? "at the same time" : Figures.milliseconds(other.laterNanos()) + " later");
+        words.append(", ").append(Figures.decibels(other.louderDb())).append(" against it: ");
+        words.append(steps(other.hops()));
+        page.hanging("  Also arrives another way, ", words + ".");
+    }
+
+    private static String steps(List<Hop> hops) {
+        StringBuilder steps = new StringBuilder();
+        for (Hop hop : hops) {
+            steps.append(steps.isEmpty() ? "" : "; ").append(hop.text());
+        }
+        return steps.toString();
+    }
+
+    private void mends() {
+        page.blank();
+        if (study.comesWithTheWork(proof)) {
+            page.wrapped("It is proven in the target: the work brings it.");
+            return;
+        }
+        @Nullable
+        Mend mend = study.mends(proof).isEmpty() ? null : study.mends(proof).getFirst();
+        if (mend == null) {
+            page.wrapped("No mend within reach is known: something is missing that the library cannot guess.");
+        } else {
+            FeedText.mend(page, study, mend, Integer.MAX_VALUE, "");
+        }
+    }
+}
