@@ -49,7 +49,7 @@ class ErrorsTest {
             cases.add(new Case(
                     block.substring(0, text - 1),
                     block.substring(text, end),
-                    expected.strip().isEmpty() ? "" : expected));
+                    expected.strip().isEmpty() ? "" : expected.stripTrailing() + "\n"));
         }
         return cases;
     }
