@@ -3,6 +3,7 @@ package housewright.signal;
 import housewright.model.Carries;
 import housewright.model.Equipment;
 import housewright.model.Latency;
+import housewright.model.LocalRef.Spot;
 import housewright.model.Port;
 import housewright.model.Ref.Address;
 import housewright.model.Shape.Socket;
@@ -356,15 +357,23 @@ final class Explainer {
             return nodes;
         }
         int base = graph.pieces.get(index).base();
-        for (int local = 0; local < layout.nodes.size(); local++) {
-            var spot = layout.nodes.get(local).spot();
-            boolean channel =
-                    place.spot().channel() == null || place.spot().channel().equals(spot.channel());
-            if (spot.name().equals(place.spot().name()) && channel) {
-                nodes.add(base + local);
+        for (int node = base; node < base + layout.nodes.size(); node++) {
+            addIfMeant(place, node, nodes);
+        }
+        for (int node = graph.builder.laidOut; node < graph.nodes; node++) {
+            if (graph.pieceNumber(node) == index) {
+                addIfMeant(place, node, nodes);
             }
         }
         return nodes;
+    }
+
+    private void addIfMeant(Address place, int node, List<Integer> nodes) {
+        Spot spot = graph.spot(node);
+        String channel = place.spot().channel();
+        if (spot.name().equals(place.spot().name()) && (channel == null || channel.equals(spot.channel()))) {
+            nodes.add(node);
+        }
     }
 
     private @Nullable Stop contested(Search search, BitSet wanted) {

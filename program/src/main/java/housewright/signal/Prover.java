@@ -292,7 +292,7 @@ final class Prover {
             if (explainer.isInsideUnknown(missing)) {
                 return stopped(pair, FeedState.BROKEN, explainer.notThere(missing, source < 0));
             }
-            String words = missing.thing() + " is not there " + graph.moment.inWords() + ", so nothing can arrive";
+            String words = explainer.notThere(missing, source < 0).why() + ", so nothing can arrive";
             return held(pair, List.of(words));
         }
         search.from(source, true);
