@@ -32,6 +32,8 @@ import org.jspecify.annotations.Nullable;
  * that may serve a way more than once is also tried as bought beforehand. Every change lies on the way of the feed
  * itself; at most one converter stands between two ports.
  *
+ * <p>What could damage gear or hurt somebody is never offered, see {@link SafeToOffer}.
+ *
  * <p>For several pairs: one after the other, each using what the earlier ones added, in the best order (all orders of
  * up to {@value #MOST_ORDERED} broken pairs, else the order of the file).
  *
@@ -293,7 +295,9 @@ final class Mender {
         }
         Signals after = from.with(changed);
         boolean mends = proof(after, feed).pairs().get(pair).proven();
-        return mends && harmsNothing(from, after) ? new Mended(after, changes, words, assumed, cost) : null;
+        return mends && harmsNothing(from, after) && SafeToOffer.is(changes, after)
+                ? new Mended(after, changes, words, assumed, cost)
+                : null;
     }
 
     /** Every pair that was proven still is. */
@@ -330,7 +334,7 @@ final class Mender {
             });
             changes.addAll(cables.values());
             Signals kept = signals.with(Change.apply(project, changes));
-            if (!harmsNothing(signals, kept)) {
+            if (!harmsNothing(signals, kept) || !SafeToOffer.is(changes, kept)) {
                 continue;
             }
             List<String> words =

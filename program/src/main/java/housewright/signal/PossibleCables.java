@@ -60,7 +60,10 @@ final class PossibleCables {
     }
 
     private static boolean plugs(@Nullable Signal signal) {
-        return signal != null && signal != Signal.ETHERNET && signal != Signal.RADIO;
+        return signal != null
+                && signal != Signal.ETHERNET
+                && signal != Signal.RADIO
+                && !SafeToOffer.LEFT_TO_PEOPLE.contains(signal);
     }
 
     private @Nullable Step step(int from, int to, Port out, Port in) {

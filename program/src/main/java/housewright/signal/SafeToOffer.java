@@ -1,0 +1,92 @@
+package housewright.signal;
+
+import housewright.model.Cable;
+import housewright.model.End;
+import housewright.model.Ref;
+import housewright.model.Ref.Address;
+import housewright.model.Shape.Socket;
+import housewright.model.Signal;
+import housewright.model.Way;
+import housewright.model.change.Change;
+import housewright.signal.GraphBuilder.PortKey;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a mend may propose about cables. Loudspeaker lines and mains are left to people: whether an amplifier's output
+ * may be joined to a load (impedance, 100 V lines, outputs tied together) is not worked out here, and a guess can burn
+ * an amplifier. And a cable is never put into a port that has one.
+ */
+final class SafeToOffer {
+    static final Set<Signal> LEFT_TO_PEOPLE = EnumSet.of(Signal.SPEAKER, Signal.MAINS);
+
+    private SafeToOffer() {}
+
+    /** The cables that the changes put are safe to propose, on the project as they leave it. */
+    static boolean is(List<Change> changes, Signals after) {
+        SignalGraph graph = after.graph();
+        for (Change change : changes) {
+            if (change instanceof Change.Put put && put.entity() instanceof Cable cable) {
+                for (Address end : ends(cable)) {
+                    if (!isFit(graph, end)) {
+                        return false;
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
+    private static boolean isFit(SignalGraph graph, Address end) {
+        Integer piece = graph.pieceIndex.get(end.thing());
+        Layout layout = piece == null ? null : graph.pieces.get(piece).layout();
+        if (piece == null || layout == null) {
+            return false; // into what nobody knows
+        }
+        PortKey port = new PortKey(piece, end.spot().name());
+        if (graph.builder.plugged.getOrDefault(port, List.of()).size() > 1) {
+            return false;
+        }
+        Signal signal = layout.shape
+                .findSocket(end.spot().name())
+                .map(Socket::port)
+                .map(each -> each.signal())
+                .orElse(null);
+        return signal != null ? !LEFT_TO_PEOPLE.contains(signal) : !carriesThem(graph, piece, end);
+    }
+
+    /** A passive port carries a loudspeaker line or mains. */
+    private static boolean carriesThem(SignalGraph graph, int piece, Address end) {
+        for (int node = 0; node < graph.nodes; node++) {
+            Signal signal = graph.pieceNumber(node) == piece
+                            && graph.spot(node).name().equals(end.spot().name())
+                    ? graph.signal(node)
+                    : null;
+            if (signal != null && LEFT_TO_PEOPLE.contains(signal)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static List<Address> ends(Cable cable) {
+        List<Address> ends = new ArrayList<>();
+        add(ends, cable.from());
+        add(ends, cable.to());
+        for (Way way : cable.ways()) {
+            ends.addAll(way.from().addresses());
+            ends.addAll(way.to().addresses());
+        }
+        return ends;
+    }
+
+    private static void add(List<Address> ends, @Nullable End end) {
+        Ref ref = end == null ? null : end.ref();
+        if (ref != null) {
+            ends.addAll(ref.addresses());
+        }
+    }
+}
