@@ -325,7 +325,9 @@ final class Binder {
             }
             path.add(part.key());
             boolean again = draft.has(part);
-            if (again) {
+            if (again && errors.isFull()) {
+                errors.count();
+            } else if (again) {
                 twice(entry.key(), part.key(), firstOf(mapping, part.key()));
             }
             Object value = value(part.type(), entry.value());
@@ -359,6 +361,10 @@ final class Binder {
     }
 
     private void unknownKey(RecordForm form, Scalar key) {
+        if (errors.isFull()) {
+            errors.count();
+            return;
+        }
         String where = pathText();
         String name = Shown.cut(key.text());
         String what = path.isEmpty() ? "a section" : "a key of this " + Phrases.words(form.type());
@@ -394,6 +400,10 @@ final class Binder {
     }
 
     private Object refuse(Node node, IllegalArgumentException e, Collection<String> candidates) {
+        if (errors.isFull()) {
+            errors.count();
+            return FAILED;
+        }
         String text = node instanceof Scalar scalar ? scalar.text() : "";
         switch (e) {
             case WordingException wording -> {
@@ -443,7 +453,7 @@ final class Binder {
                     .allMatch(part -> part.type().equals(parts.getFirst().type()));
             return "a list of " + parts.size() + (alike ? ", each " + first : "");
         }
-        String what = Scalars.withArticle(Phrases.words(form.type()));
+        String what = Phrases.one(form.type());
         List<String> keys = List.copyOf(form.keys());
         String some = String.join(", ", keys.subList(0, Math.min(4, keys.size()))) + (keys.size() > 4 ? " …" : "");
         return form.listPart() != null ? what + ": a list, or one word" : what + " as a mapping: {" + some + "}";

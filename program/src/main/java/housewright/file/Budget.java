@@ -5,7 +5,7 @@ package housewright.file;
  * much; a file of nothing else would run for hours.
  */
 final class Budget {
-    private static final long MOST = 20_000_000;
+    private static final long MOST = 5_000_000;
 
     /** The most names one range stands for; see {@link housewright.model.NamePattern#MOST}. */
     private static final long LARGEST = housewright.model.NamePattern.MOST;
@@ -14,8 +14,12 @@ final class Budget {
 
     /** Takes what is about to be done from the budget; false once it is spent. */
     boolean spend(long cost) {
-        left -= Math.min(cost, MOST);
+        left -= Math.min(cost, MOST + 1);
         return left >= 0;
+    }
+
+    boolean isSpent() {
+        return left < 0;
     }
 
     /** No less than the places a text can stand for. */

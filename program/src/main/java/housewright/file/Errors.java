@@ -11,8 +11,8 @@ final class Errors {
     /** How many are listed; a file with more has one cause for many of them. */
     static final int MOST_LISTED = 200;
 
-    /** How many are kept to be sorted before the first are listed. */
-    private static final int MOST_KEPT = 10_000;
+    /** How many are kept to be sorted before the first are listed; further ones are only counted. */
+    private static final int MOST_KEPT = 1_000;
 
     /** The nearest word is looked for only where the error is listed. */
     private record Draft(
@@ -30,6 +30,15 @@ final class Errors {
         return count == 0;
     }
 
+    /** Whether a further one need not be worded, only {@linkplain #count counted}. */
+    boolean isFull() {
+        return drafts.size() >= MOST_KEPT;
+    }
+
+    void count() {
+        count++;
+    }
+
     void add(Span span, String path, String found, String expected) {
         add(span, path, found, expected, null, List.of());
     }
@@ -43,7 +52,7 @@ final class Errors {
             @Nullable String word,
             Collection<String> candidates) {
         count++;
-        if (drafts.size() < MOST_KEPT) {
+        if (!isFull()) {
             drafts.add(new Draft(span, path, found, expected, word, candidates));
         }
     }

@@ -3,6 +3,7 @@ package housewright.file;
 import housewright.model.About;
 import housewright.model.Days;
 import housewright.model.End;
+import housewright.model.Equipment;
 import housewright.model.Join;
 import housewright.model.LocalRef;
 import housewright.model.NamePattern;
@@ -42,6 +43,11 @@ final class Phrases {
             return "days of the week, such as mon-fri, sat or mon, wed";
         }
         return Scalars.withArticle(words(type));
+    }
+
+    /** One of them, with its article. */
+    static String one(Class<?> type) {
+        return type == Equipment.class ? "a piece of equipment" : Scalars.withArticle(words(type));
     }
 
     /** The class name as words: {@code RackSpace} is rack space. */

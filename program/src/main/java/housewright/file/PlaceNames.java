@@ -254,7 +254,10 @@ final class PlaceNames {
                 shape.sockets().keySet());
     }
 
-    private static Trouble unknown(Shape shape, Spot spot) {
+    private Trouble unknown(Shape shape, Spot spot) {
+        if (!budget.spend(shape.sockets().size() + shape.points().size())) {
+            return TOO_MUCH;
+        }
         List<String> names = new ArrayList<>(shape.sockets().keySet());
         names.addAll(shape.points());
         return new Trouble(

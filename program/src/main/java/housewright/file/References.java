@@ -23,6 +23,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Holds everything that names something else against what it names. */
@@ -115,7 +116,7 @@ final class References {
 
     private void equipmentModel(@Nullable String model, Object... path) {
         if (model != null && types.findModel(model).isEmpty() && !binder.isBroken("models", model)) {
-            unknown(model, "a type of equipment of the project or of the library", types.modelIds(), path);
+            unknown(model, "a type of equipment of the project or of the library", types::modelIds, path);
         }
     }
 
@@ -168,7 +169,7 @@ final class References {
 
     private void cableType(@Nullable String type, Object... path) {
         if (type != null && types.findCableType(type).isEmpty() && !binder.isBroken("cable-types", type)) {
-            unknown(type, "a cable type of the project or of the library", types.cableTypeIds(), path);
+            unknown(type, "a cable type of the project or of the library", types::cableTypeIds, path);
         }
     }
 
@@ -176,7 +177,7 @@ final class References {
         for (int i = 0; i < adapters.size(); i++) {
             String adapter = adapters.get(i);
             if (types.findAdapter(adapter).isEmpty() && !binder.isBroken("adapters", adapter)) {
-                unknown(adapter, "an adapter of the project or of the library", types.adapterIds(), with(path, i));
+                unknown(adapter, "an adapter of the project or of the library", types::adapterIds, with(path, i));
             }
         }
     }
@@ -301,12 +302,14 @@ final class References {
                     || (sections.contains("cable-types")
                             && types.findCableType(id).isPresent())
                     || (sections.contains("adapters") && types.findAdapter(id).isPresent());
-            List<String> candidates = new ArrayList<>();
             for (String section : sections) {
                 found |= exists(section, id);
-                candidates.addAll(ids(section));
             }
-            if (!found) {
+            if (!found && errors.isFull()) {
+                errors.count();
+            } else if (!found) {
+                List<String> candidates = new ArrayList<>();
+                sections.forEach(section -> candidates.addAll(ids(section)));
                 unknown(id, what, candidates, with(path, i));
             }
         }
@@ -323,9 +326,8 @@ final class References {
             String expected = "a section and an id, such as equipment.desk";
             unknown(section, expected, Sections.NAMES, path);
         } else if (!exists(section, subject.substring(dot + 1))) {
-            errors.add(
-                    Paths.nearest(document, List.of(path)).span(),
-                    Paths.text(document, List.of(path)),
+            add(
+                    List.of(path),
                     Shown.quoted(subject),
                     some(Sections.what(section), ids(section)),
                     subject.substring(dot + 1),
@@ -369,30 +371,41 @@ final class References {
 
     private void report(PlaceNames.@Nullable Trouble trouble, String text, Object... path) {
         if (trouble != null) {
-            errors.add(
-                    Paths.nearest(document, List.of(path)).span(),
-                    Paths.text(document, List.of(path)),
+            boolean known = trouble.candidates().isEmpty();
+            add(
+                    List.of(path),
                     Shown.quoted(text.isEmpty() ? trouble.found() : text),
-                    trouble.candidates().isEmpty()
-                            ? trouble.expected()
-                            : some(trouble.expected(), trouble.candidates()),
-                    trouble.candidates().isEmpty() ? null : trouble.word(),
+                    known ? trouble.expected() : some(trouble.expected(), trouble.candidates()),
+                    known ? null : trouble.word(),
                     trouble.candidates());
         }
     }
 
+    private void unknown(String id, String what, Supplier<? extends Collection<String>> candidates, Object... path) {
+        unknown(id, what, errors.isFull() ? List.of() : candidates.get(), path);
+    }
+
     private void unknown(String id, String what, Collection<String> candidates, Object... path) {
-        errors.add(
-                Paths.nearest(document, List.of(path)).span(),
-                Paths.text(document, List.of(path)),
-                Shown.quoted(id),
-                some(what, candidates),
-                id,
-                candidates);
+        add(List.of(path), Shown.quoted(id), some(what, candidates), id, candidates);
     }
 
     private void refuse(String found, String expected, List<?> path) {
-        errors.add(Paths.nearest(document, path).span(), Paths.text(document, path), found, expected);
+        add(path, found, expected, null, List.of());
+    }
+
+    private void add(
+            List<?> path, String found, String expected, @Nullable String word, Collection<String> candidates) {
+        if (errors.isFull()) {
+            errors.count(); // looking up the line takes time where there are many
+        } else {
+            errors.add(
+                    Paths.nearest(document, path).span(),
+                    Paths.text(document, path),
+                    found,
+                    expected,
+                    word,
+                    candidates);
+        }
     }
 
     /** With all there are, where they are few. */

@@ -146,11 +146,18 @@ final class TypeChecks {
     private void gates(Shape shape, String id, Switch gate) {
         for (int i = 0; i < gate.gates().size(); i++) {
             LocalRef gated = gate.gates().get(i);
+            if (!budget.spend(gated.isRange() ? 1 + size(model) : 1)) {
+                add("gates that stand for too many channels", "fewer", "switches", id, "gates", i);
+                return;
+            }
             attempt(() -> shape.gated(gated), "switches", id, "gates", i);
         }
     }
 
     private void attempt(Runnable reading, Object... path) {
+        if (budget.isSpent() && !troubles.isEmpty()) {
+            return; // it has been said, and the rest would take long
+        }
         try {
             reading.run();
         } catch (WordingException e) {

@@ -25,13 +25,24 @@ import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 /** YAML 1.2 as nodes, every scalar as the text it is. Straight from the parser's events: there is nothing to compose. */
 final class YamlNodes {
-    private static final LoadSettings SETTINGS =
-            LoadSettings.builder().setCodePointLimit(Integer.MAX_VALUE).build();
+    private static final int SMALL_BUFFER = 4 * 1024;
+    private static final int LARGE_BUFFER = 1024 * 1024;
+    private static final LoadSettings SMALL = settings(SMALL_BUFFER);
 
     private final ParserImpl parser;
 
     private YamlNodes(String text) {
-        parser = new ParserImpl(SETTINGS, new StreamReader(SETTINGS, text));
+        // The parser grows its window by a buffer at a time and copies it each time: quadratic in a long scalar.
+        LoadSettings settings =
+                text.length() < SMALL_BUFFER ? SMALL : settings(Math.min(text.length() + 1, LARGE_BUFFER));
+        parser = new ParserImpl(settings, new StreamReader(settings, text));
+    }
+
+    private static LoadSettings settings(int buffer) {
+        return LoadSettings.builder()
+                .setBufferSize(buffer)
+                .setCodePointLimit(Integer.MAX_VALUE)
+                .build();
     }
 
     static Node read(String text) throws DocumentException {

@@ -41,7 +41,7 @@ class ErrorsTest {
         List<Case> cases = new ArrayList<>();
         String[] blocks = ("\n" + TABLE).split("\n=== ", -1);
         for (int i = 1; i < blocks.length; i++) {
-            String block = blocks[i] + "\n";
+            String block = blocks[i].endsWith("\n") ? blocks[i] : blocks[i] + "\n";
             int text = block.indexOf('\n') + 1;
             int mark = block.indexOf("--- errors\n");
             int end = mark < 0 ? block.length() : mark;
