@@ -338,8 +338,8 @@ final class Binder {
                 draft.set(part, value);
             }
         }
-        for (Part part : form.parts()) {
-            if (!form.absence(part).allowed() && !draft.has(part) && mapping.find(part.key()) == null) {
+        for (Part part : form.required()) {
+            if (!draft.has(part) && mapping.find(part.key()) == null) {
                 errors.add(
                         mapping.span(),
                         pathText(),

@@ -1,12 +1,9 @@
 package housewright.file;
 
-import housewright.model.Adapter;
-import housewright.model.CableType;
 import housewright.model.Default;
 import housewright.model.Doc;
 import housewright.model.Key;
 import housewright.model.ListForm;
-import housewright.model.Model;
 import housewright.model.Project;
 import housewright.model.Remarks;
 import housewright.model.Shorthand;
@@ -71,6 +68,10 @@ final class RecordForm {
     private int idIndex = -1;
     private int remarksIndex = -1;
     private @Nullable Method remarksAccessor;
+    private final boolean tuple;
+    private final @Nullable Part listPart;
+    private @Nullable List<Part> required;
+    private @Nullable Object @Nullable [] blank;
 
     private RecordForm(Class<?> type) {
         this.type = type;
@@ -82,6 +83,8 @@ final class RecordForm {
             add(components[i], i);
         }
         absences = new Absence[parts.size()];
+        tuple = Tuple.class.isAssignableFrom(type);
+        listPart = findListPart();
         try {
             constructor = type.getDeclaredConstructor(types);
             constructor.setAccessible(true);
@@ -164,13 +167,8 @@ final class RecordForm {
         return idIndex >= 0;
     }
 
-    /** One of the project's types, whose ids may have dots. */
-    boolean isType() {
-        return type == Model.class || type == CableType.class || type == Adapter.class;
-    }
-
     boolean isTuple() {
-        return Tuple.class.isAssignableFrom(type);
+        return tuple;
     }
 
     boolean hasShorthand() {
@@ -180,6 +178,10 @@ final class RecordForm {
     /** The part that a list stands for, in a record with a list form. */
     @Nullable
     Part listPart() {
+        return listPart;
+    }
+
+    private @Nullable Part findListPart() {
         if (ListForm.class.isAssignableFrom(type)) {
             for (Part part : parts) {
                 if (part.type() instanceof ValueType.Many) {
@@ -190,21 +192,50 @@ final class RecordForm {
         return null;
     }
 
+    /** The keys that must be there. */
+    List<Part> required() {
+        List<Part> known = required;
+        if (known == null) {
+            known = parts.stream().filter(part -> !absence(part).allowed()).toList();
+            required = known; // alike, whoever is first
+        }
+        return known;
+    }
+
+    /** The components of the record with every key absent; of its remarks they are those of {@link Remarks}. */
+    private @Nullable Object[] blank() {
+        @Nullable Object[] known = blank;
+        if (known == null) {
+            known = new Object[size];
+            for (Part part : parts) {
+                if (!part.remark()) {
+                    known[part.index()] = absence(part).value();
+                }
+            }
+            if (remarksIndex >= 0) {
+                known[remarksIndex] = Remarks.NONE;
+            }
+            blank = known; // alike, whoever is first
+        }
+        return known.clone();
+    }
+
     /** A record in the making. */
     final class Draft {
-        private final @Nullable Object[] values = new Object[size];
-        private final @Nullable Object @Nullable [] remarks = remarksIndex < 0 ? null : new Object[REMARKS];
+        private final @Nullable Object[] values = blank();
+        private @Nullable Object @Nullable [] remarks;
         private final boolean[] given = new boolean[parts.size()];
-        private boolean remarked;
 
         void set(Part part, @Nullable Object value) {
             given[place(part)] = true;
-            if (part.remark() && remarks != null) {
-                remarks[part.index()] = value;
-                remarked = true;
-            } else {
+            if (!part.remark()) {
                 values[part.index()] = value;
+                return;
             }
+            if (remarks == null) {
+                remarks = RecordForm.of(Remarks.class).blank();
+            }
+            remarks[part.index()] = value;
         }
 
         boolean has(Part part) {
@@ -213,22 +244,11 @@ final class RecordForm {
 
         /** @throws IllegalArgumentException where the record refuses its values */
         Object finish(@Nullable String id) {
-            for (int i = 0; i < given.length; i++) {
-                if (!given[i]) {
-                    Part part = parts.get(i);
-                    Object value = absence(part).value();
-                    if (part.remark() && remarks != null) {
-                        remarks[part.index()] = value;
-                    } else {
-                        values[part.index()] = value;
-                    }
-                }
-            }
             if (idIndex >= 0) {
                 values[idIndex] = id;
             }
             if (remarks != null) {
-                values[remarksIndex] = remarked ? RecordForm.of(Remarks.class).make(remarks) : Remarks.NONE;
+                values[remarksIndex] = RecordForm.of(Remarks.class).make(remarks);
             }
             return make(values);
         }
