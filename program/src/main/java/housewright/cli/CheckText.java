@@ -184,7 +184,7 @@ final class CheckText {
         for (PairProof pair : proof.pairs()) {
             longest = Math.max(longest, pair.delayNanos());
         }
-        return longest == 0 ? feed.id() : feed.id() + " (" + Figures.trimmed(longest / 1e6, 1) + " ms)";
+        return longest == 0 ? feed.id() : feed.id() + "\u00A0(" + Figures.trimmed(longest / 1e6, 1) + "\u00A0ms)";
     }
 
     /** What the proofs rest on. */

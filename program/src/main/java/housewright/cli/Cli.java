@@ -10,6 +10,7 @@ import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -50,6 +51,8 @@ public final class Cli {
                 .addSubcommand(new LibraryCommand(desk))
                 .addSubcommand(new DemoCommand(desk));
         commands.getCommandSpec().version(version).addOption(help());
+        spread(commands.getCommandSpec());
+        commands.getSubcommands().values().forEach(each -> spread(each.getCommandSpec()));
         commands.getSubcommands().values().stream()
                 .map(CommandLine::getCommandSpec)
                 .filter(spec -> !spec.helpCommand())
@@ -60,6 +63,16 @@ public final class Cli {
                 .setUsageHelpWidth(Page.WIDTH)
                 .setExecutionExceptionHandler((e, line, result) -> fault(e, root.verbose))
                 .setExecutionStrategy(this::execute);
+    }
+
+    /** Air between the parts of a help text. */
+    private static void spread(CommandSpec spec) {
+        spec.usageMessage()
+                .synopsisHeading("%n")
+                .descriptionHeading("%n")
+                .parameterListHeading("%n")
+                .optionListHeading("%n")
+                .commandListHeading("%n");
     }
 
     private static OptionSpec help() {

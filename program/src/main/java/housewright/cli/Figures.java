@@ -9,16 +9,16 @@ final class Figures {
     private Figures() {}
 
     static String milliseconds(long nanos) {
-        return fixed(nanos / 1e6, 2) + " ms";
+        return fixed(nanos / 1e6, 2) + "\u00A0ms";
     }
 
     static String decibels(double gain) {
         String text = trimmed(gain, 1);
-        return (text.startsWith("-") || text.equals("0") ? text : "+" + text) + " dB";
+        return (text.startsWith("-") || text.equals("0") ? text : "+" + text) + "\u00A0dB";
     }
 
     static String headroom(double decibels) {
-        return trimmed(decibels, 1) + " dB";
+        return trimmed(decibels, 1) + "\u00A0dB";
     }
 
     static String money(BigDecimal amount, @Nullable String currency) {
@@ -26,14 +26,14 @@ final class Figures {
         String text = rounded.stripTrailingZeros().scale() <= 0
                 ? rounded.setScale(0, RoundingMode.HALF_UP).toPlainString()
                 : rounded.toPlainString();
-        return currency == null ? text : text + " " + currency;
+        return currency == null ? text : text + "\u00A0" + currency;
     }
 
     static String minutes(int minutes) {
         if (minutes < 60) {
-            return minutes + " min";
+            return minutes + "\u00A0min";
         }
-        return minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes % 60 + " min");
+        return minutes / 60 + "\u00A0h" + (minutes % 60 == 0 ? "" : "\u00A0" + minutes % 60 + "\u00A0min");
     }
 
     static String trimmed(double value, int decimals) {

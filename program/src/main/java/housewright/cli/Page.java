@@ -1,6 +1,6 @@
 package housewright.cli;
 
-/** Text in lines of at most {@value #WIDTH} columns. */
+/** Text in lines of at most {@value #WIDTH} columns. A no-break space holds a number and its unit together. */
 final class Page {
     static final int WIDTH = 100;
 
@@ -62,6 +62,6 @@ final class Page {
 
     @Override
     public String toString() {
-        return text.toString();
+        return text.toString().replace('\u00A0', ' ');
     }
 }

@@ -7,10 +7,16 @@ import housewright.signal.LevelAt;
 import housewright.signal.Mend;
 import housewright.signal.OtherPath;
 import housewright.signal.PairProof;
+import housewright.signal.Stop;
 import housewright.study.Study;
 import housewright.unit.Gain;
 import housewright.unit.Level;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** One feed step by step. */
@@ -35,7 +41,11 @@ final class TraceText {
         if (proof.feed().remarks().note() != null) {
             page.hanging("  ", proof.feed().remarks().note());
         }
-        proof.pairs().forEach(this::pair);
+        if (proof.feed().never() && proof.proven()) {
+            held();
+        } else {
+            pairs();
+        }
         if (!proof.proven() && !proof.pairs().isEmpty()) {
             mends();
         }
@@ -60,22 +70,58 @@ final class TraceText {
         return feed.id() + " is proven " + when + within + ".";
     }
 
+    /** What is kept out, from each source. */
+    private void held() {
+        Map<String, List<String>> from = new LinkedHashMap<>();
+        Set<String> assumed = new LinkedHashSet<>();
+        for (PairProof pair : proof.pairs()) {
+            from.computeIfAbsent(pair.from().toString(), source -> new ArrayList<>())
+                    .add(pair.to().toString());
+            assumed.addAll(pair.assumed());
+        }
+        from.forEach((source, places) ->
+                page.blank().hanging("  ", source + " does not arrive at " + String.join(", ", places) + "."));
+        if (!assumed.isEmpty()) {
+            page.hanging("  Taken for granted: ", String.join("; ", assumed) + ".");
+        }
+    }
+
+    /** Pairs that stop at one place for one reason are told once. */
+    private void pairs() {
+        Map<List<Object>, List<PairProof>> groups = new LinkedHashMap<>();
+        for (PairProof pair : proof.pairs()) {
+            Stop stop = pair.stop();
+            boolean stops = stop != null && pair.hops().isEmpty();
+            groups.computeIfAbsent(
+                            stops ? List.of(pair.from(), stop) : List.of(pair.from(), pair.to()),
+                            same -> new ArrayList<>())
+                    .add(pair);
+        }
+        for (List<PairProof> group : groups.values()) {
+            String to = String.join(
+                    ", ", group.stream().map(pair -> pair.to().toString()).toList());
+            page.blank();
+            page.hanging(Ink.STRONG, group.getFirst().from() + " → ", to);
+            pair(group.getFirst());
+        }
+    }
+
     private void pair(PairProof pair) {
-        page.blank();
-        page.line(Ink.STRONG, pair.from() + " → " + pair.to());
         if (!pair.hops().isEmpty()) {
             page.line("  " + sum(pair));
             page.blank();
             hops(pair);
         } else if (pair.proven()) {
             page.line("  Nothing arrives.");
+        } else {
+            reached(study.signals().reached(pair));
         }
         String reason = FeedText.reason(pair);
         if (!reason.isEmpty()) {
             page.hanging("  ", reason);
         }
         for (OtherPath other : pair.others()) {
-            other(other);
+            other(pair, other);
         }
         if (!pair.hops().isEmpty()) {
             String more = pair.assumed().isEmpty() ? "" : "; " + String.join("; ", pair.assumed());
@@ -85,6 +131,15 @@ final class TraceText {
         }
         if (!pair.lacking().isEmpty()) {
             page.hanging("  Not known, so left out: ", String.join("; ", pair.lacking()) + ".");
+        }
+    }
+
+    private void reached(List<Hop> hops) {
+        for (int i = 0; i < hops.size(); i++) {
+            String number = Integer.toString(i + 1);
+            page.hanging(
+                    " ".repeat(Math.max(1, 4 - number.length())) + number + "   ",
+                    hops.get(i).text());
         }
     }
 
@@ -178,14 +233,21 @@ final class TraceText {
         line.repeat(' ', Math.max(1, width - text.length())).append(text);
     }
 
-    private void other(OtherPath other) {
-        StringBuilder words = new StringBuilder();
-        words.append("meeting it at ").append(other.meetsAt().said()).append(' ');
-        words.append(
-                other.laterNanos() == 0 ? "at the same time" : Figures.milliseconds(other.laterNanos()) + " later");
-        words.append(", ").append(Figures.decibels(other.louderDb())).append(" against it: ");
-        words.append(steps(other.hops()));
-        page.hanging("  Also arrives another way, ", words + ".");
+    /** From where it leaves the first way; what the two share need not be read twice. */
+    private void other(PairProof pair, OtherPath other) {
+        int shared = 0;
+        while (shared < other.hops().size() - 1
+                && shared < pair.hops().size()
+                && other.hops().get(shared).equals(pair.hops().get(shared))) {
+            shared++;
+        }
+        String when =
+                other.laterNanos() == 0 ? "at the same time" : Figures.milliseconds(other.laterNanos()) + " later";
+        page.hanging(
+                "  Also by another way: ",
+                steps(other.hops().subList(shared, other.hops().size())) + "; they meet at "
+                        + other.meetsAt().said() + " " + when + ", "
+                        + Figures.decibels(other.louderDb()) + " against the first.");
     }
 
     private static String steps(List<Hop> hops) {

@@ -27,9 +27,19 @@ public record Ref(String text) implements Written {
     public record Address(String thing, LocalRef.Spot spot) {
         /** As a person at the gear says it: {@code stage-box-left.out-3} is "stage box left, out 3". */
         public String said() {
+            String channel = saidChannel();
+            return saidPort() + (channel.isEmpty() ? "" : " " + channel);
+        }
+
+        /** As {@link #said}, without the channel. */
+        public String saidPort() {
+            return Words.said(thing) + ", " + Words.said(spot.name());
+        }
+
+        /** "channel 5" or "picture"; empty where no channel is named. */
+        public String saidChannel() {
             String channel = spot.channel();
-            return Words.said(thing) + ", " + Words.said(spot.name())
-                    + (channel == null ? "" : channel.equals("v") ? " picture" : " channel " + channel);
+            return channel == null ? "" : channel.equals("v") ? "picture" : "channel " + channel;
         }
 
         @Override

@@ -325,6 +325,27 @@ final class Prover {
         return doubt == null ? held(pair, List.of()) : stopped(pair, FeedState.BROKEN, doubt);
     }
 
+    /** The way to where a pair stops; empty where it does not begin. */
+    List<Hop> reached(PairProof pair) {
+        Stop stop = pair.stop();
+        int source = graph.end(pair.from(), true);
+        if (stop == null || stop.at() == null || source < 0 || !pair.hops().isEmpty()) {
+            return List.of();
+        }
+        search.from(source, false);
+        int[] path = {};
+        for (int node : new int[] {graph.end(stop.at(), true), graph.end(stop.at(), false)}) {
+            if (node >= 0 && search.reaches(node) && search.path(node).length > path.length) {
+                path = search.path(node);
+            }
+        }
+        List<Hop> hops = new ArrayList<>(path.length);
+        for (int edge : path) {
+            hops.add(hop(edge));
+        }
+        return hops;
+    }
+
     private static PairProof held(Pair pair, List<String> assumed) {
         return new PairProof(
                 pair.from(), pair.to(), true, FeedState.PROVEN, 0, 0, List.of(), List.of(), null, assumed, List.of());

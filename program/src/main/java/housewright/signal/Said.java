@@ -29,21 +29,33 @@ final class Said {
     /** A hop by what can be touched: "C014 stage box left, out 3 → amplifier A, in 1". */
     static String hop(Hop hop) {
         return switch (hop.cause()) {
-            case Cause.ByCable cable -> cable.id() + " " + place(hop.from()) + " → " + place(hop.to());
+            case Cause.ByCable cable -> cable.id() + " " + joined(hop);
             case Cause.BySend send ->
-                send.id() + " " + place(hop.from()) + " → " + place(hop.to())
+                send.id() + " " + joined(hop)
                         + (send.over().isEmpty() ? "" : " (over " + String.join(", ", send.over()) + ")");
-            case Cause.ByRadio radio -> radio.id() + " " + place(hop.from()) + " → " + place(hop.to()) + " by radio";
-            case Cause.ByRoute route -> inside(hop, "");
-            case Cause.ByTie tie -> inside(hop, " straight through");
-            case Cause.ByPatch patch -> inside(hop, " (patch)");
+            case Cause.ByRadio radio -> radio.id() + " " + joined(hop) + " by radio";
+            case Cause.ByRoute route -> inside(hop, hop.to().said());
+            case Cause.ByTie tie -> inside(hop, hop.to().saidPort()) + " straight through";
+            case Cause.ByPatch patch -> inside(hop, hop.to().said()) + " (patch)";
         };
     }
 
-    private static String inside(Hop hop, String how) {
-        String from = place(hop.from());
-        String to = place(hop.to());
+    /** Between two things, the same channel is named once, and not where one side has but one. */
+    private static String joined(Hop hop) {
+        String channel = hop.from().saidChannel();
+        String other = hop.to().saidChannel();
+        if (!channel.isEmpty() && !other.isEmpty() && !channel.equals(other)) {
+            return hop.from().said() + " → " + hop.to().said();
+        }
+        return hop.from().saidPort() + " → " + hop.to().saidPort()
+                + (channel.equals(other) && !channel.isEmpty() ? ", " + channel : "");
+    }
+
+    private static String inside(Hop hop, String to) {
+        String from = hop.cause() instanceof Cause.ByTie
+                ? hop.from().saidPort()
+                : hop.from().said();
         String thing = name(hop.from().thing()) + ", ";
-        return from + " → " + (to.startsWith(thing) ? to.substring(thing.length()) : to) + how;
+        return from + " → " + (to.startsWith(thing) ? to.substring(thing.length()) : to);
     }
 }

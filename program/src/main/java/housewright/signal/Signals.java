@@ -83,6 +83,11 @@ public final class Signals {
         return new Levels(graph).along(proof.hops());
     }
 
+    /** The way to where a pair stops; empty where it does not begin, and where the pair has a path. */
+    public List<Hop> reached(PairProof pair) {
+        return new Prover(graph, false).reached(pair);
+    }
+
     /** Leaving channels to which several sources are patched. */
     public List<Contested> contested() {
         Map<Integer, List<Cause.ByPatch>> sources = new TreeMap<>();
