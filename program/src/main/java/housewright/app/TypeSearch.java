@@ -74,8 +74,8 @@ public final class TypeSearch {
     }
 
     /**
-     * The types in which every word occurs: in the id, the kind, the name or the note, capitals or not. Those with the
-     * words in their ids come first, then in their kind or name, then in their note.
+     * The types in which every word occurs: in the id, the kind, the name or the note, capitals or not. Those of a kind
+     * that is asked for come first, then those with the words in their ids, then in their names, then in their notes.
      */
     public List<FoundType> find(List<String> words) {
         List<String> wanted =
@@ -91,10 +91,14 @@ public final class TypeSearch {
     }
 
     private static int rank(FoundType type, List<String> wanted) {
-        if (has(type.id().toLowerCase(Locale.ROOT), wanted)) {
+        String spoken = (type.id() + " " + type.kind() + " " + type.name()).toLowerCase(Locale.ROOT);
+        if (!has(spoken, wanted)) {
+            return 3;
+        }
+        if (wanted.contains(type.kind())) {
             return 0;
         }
-        return has((type.kind() + " " + type.name()).toLowerCase(Locale.ROOT), wanted) ? 1 : 2;
+        return has(type.id().toLowerCase(Locale.ROOT), wanted) ? 1 : 2;
     }
 
     private static boolean has(String text, List<String> wanted) {

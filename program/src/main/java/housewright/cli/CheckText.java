@@ -42,7 +42,7 @@ final class CheckText {
     }
 
     Page write() {
-        page.line(Ink.STRONG, study.verdict().sentence() + ".");
+        page.wrapped(Ink.STRONG, study.verdict().sentence() + ".");
         List<FeedProof> failing = new ArrayList<>();
         List<String> coming = new ArrayList<>();
         List<String> unfinished = new ArrayList<>();
@@ -137,7 +137,7 @@ final class CheckText {
                 : "; " + finding.source().text();
         page.hanging(
                 ink(finding.severity()),
-                mark(finding.severity()) + finding.severity().word() + "  ",
+                mark(finding.severity()),
                 finding.message() + " [" + finding.rule() + source + "]");
         if (!finding.fixes().isEmpty()) {
             page.hanging("        ", finding.fixes().getFirst().words());
@@ -154,9 +154,9 @@ final class CheckText {
 
     private static String mark(Severity severity) {
         return switch (severity) {
-            case STOP -> "■ ";
-            case FIX -> "▲ ";
-            case NOTE -> "○ ";
+            case STOP -> "■ stop  ";
+            case FIX -> "▲ fix   ";
+            case NOTE -> "○ note  ";
         };
     }
 

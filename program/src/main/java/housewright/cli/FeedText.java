@@ -58,7 +58,9 @@ final class FeedText {
         if (all == 1) {
             return "";
         }
-        return failing == all ? " (all " + all + " of its ways)" : " (" + failing + " of its " + all + " ways)";
+        return failing == all
+                ? all == 2 ? " (both of its ways)" : " (all " + all + " of its ways)"
+                : " (" + failing + " of its " + all + " ways)";
     }
 
     static PairProof firstFailing(FeedProof proof) {
@@ -81,8 +83,14 @@ final class FeedText {
         return (told ? "" : "It gets as far as " + place + ". ") + capital(stop.why()) + ".";
     }
 
+    /** As a sentence begins; an id keeps its letters. */
     static String capital(String words) {
-        return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+        int end = 0;
+        while (end < words.length() && words.charAt(end) >= 'a' && words.charAt(end) <= 'z') {
+            end++;
+        }
+        boolean word = end > 0 && (end == words.length() || words.charAt(end) == ' ');
+        return word ? (char) (words.charAt(0) - 'a' + 'A') + words.substring(1) : words;
     }
 
     /** A feed that is not proven, in a few lines. */
@@ -103,7 +111,7 @@ final class FeedText {
         }
         List<Mend> mends = study.mends(proof);
         if (mends.isEmpty()) {
-            page.hanging("  ", "No mend within reach is known: something is missing that the library cannot guess.");
+            page.hanging("  ", "No mend within reach is known: something on the way is missing, or not known yet.");
         } else {
             mend(
                     page,

@@ -26,8 +26,8 @@ final class MendText {
     /** @param arguments file, feed and options, for the command that applies the mend */
     Page write(boolean applied, String arguments) {
         if (proof.pairs().isEmpty()) {
-            return page.wrapped(
-                    proof.feed().id() + " is not finished: enter where it begins and where it must arrive.");
+            String missing = proof.feed().from().isEmpty() ? "where it begins" : "where it must arrive";
+            return page.wrapped(proof.feed().id() + " is not finished; enter " + missing + ".");
         }
         if (proof.proven()) {
             return page.wrapped(
@@ -43,7 +43,7 @@ final class MendText {
             return page.wrapped(
                     study.comesWithTheWork(proof)
                             ? "It is proven in the target: the work brings it."
-                            : "No mend within reach is known: something is missing that the library cannot guess.");
+                            : "No mend within reach is known: something on the way is missing, or not known yet.");
         }
         FeedText.mend(page, study, mending.mend(), Integer.MAX_VALUE, "");
         if (!mending.mend().assumed().isEmpty()) {

@@ -26,6 +26,14 @@ final class Page {
         return line(ink.on(colour, line));
     }
 
+    /** Wrapped, each line in that ink. */
+    Page wrapped(Ink ink, String words) {
+        for (String line : new Page(false).wrapped(words).text.toString().split("\n", 0)) {
+            line(ink, line);
+        }
+        return this;
+    }
+
     Page wrapped(String words) {
         return hanging("", "", words);
     }

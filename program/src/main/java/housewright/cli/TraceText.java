@@ -267,7 +267,7 @@ final class TraceText {
         @Nullable
         Mend mend = study.mends(proof).isEmpty() ? null : study.mends(proof).getFirst();
         if (mend == null) {
-            page.wrapped("No mend within reach is known: something is missing that the library cannot guess.");
+            page.wrapped("No mend within reach is known: something on the way is missing, or not known yet.");
         } else {
             FeedText.mend(page, study, mend, Integer.MAX_VALUE, "");
         }

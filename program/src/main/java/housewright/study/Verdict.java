@@ -64,7 +64,9 @@ public record Verdict(int proven, int asked, int unfinished, String sentence, bo
             sentence.append(
                             asked.size() == 1
                                     ? "The one feed is proven "
-                                    : "All " + asked.size() + " feeds are proven ")
+                                    : asked.size() == 2
+                                            ? "Both feeds are proven "
+                                            : "All " + asked.size() + " feeds are proven ")
                     .append(when);
             if (never > 0) {
                 sentence.append(", ")

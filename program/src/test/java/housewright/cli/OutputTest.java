@@ -1,0 +1,79 @@
+package housewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import housewright.testing.Golden;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What people read, word by word, on the examples. */
+class OutputTest {
+    private static final Path GOLDEN = Path.of("src/test/resources/housewright/cli");
+
+    static Stream<String> commands() {
+        return """
+                check ../examples/one-microphone.yaml
+                check ../examples/stage-box.yaml
+                check ../examples/stream.yaml --all
+                check ../examples/broken-converter.yaml
+                check ../examples/broken-wrong-pair.yaml
+                check ../examples/broken-never-feed.yaml
+                check ../examples/survey.yaml
+                check ../examples/survey.yaml --all
+                check ../examples/refit.yaml
+                check ../examples/refit.yaml --today
+                trace ../examples/stage-box.yaml lectern
+                trace ../examples/stream.yaml sound-to-stream
+                trace ../examples/in-ears.yaml click-stays-out
+                trace ../examples/broken-wrong-pair.yaml sound-to-stream
+                trace ../examples/broken-never-feed.yaml click-stays-out
+                trace ../examples/survey.yaml speech-to-loop
+                trace ../examples/refit.yaml speech-to-foyer --today
+                mend ../examples/broken-converter.yaml camera-to-foyer
+                mend ../examples/broken-wrong-pair.yaml sound-to-stream
+                mend ../examples/broken-never-feed.yaml click-stays-out
+                mend ../examples/stage-box.yaml lectern
+                mend ../examples/survey.yaml speech-to-hall
+                mend ../examples/survey.yaml speech-to-loop
+                library personal-mixer
+                library dmx-terminator
+                library mixxer
+                library personal --write nowhere.yaml
+                check ../examples/nosuch.yaml
+                check ../examples
+                trace ../examples/stage-box.yaml lecturn
+                trace ../examples/stage-box.yaml organ
+                chek
+                check
+                """.lines().map(String::strip);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("commands")
+    void readsAsItDid(String command) {
+        Terminal.Ran ran = Terminal.plain().run(command.split(" "));
+        Golden.hold(GOLDEN.resolve(file(command)), "$ housewright " + command + "\n" + ran.all());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("commands")
+    void keepsToTheWidth(String command) {
+        Terminal.Ran ran = Terminal.plain().run(command.split(" "));
+        // what is quoted stays in one piece: lines of a file, commands to copy
+        assertThat(ran.all()
+                        .lines()
+                        .filter(line -> line.length() > Page.WIDTH)
+                        .filter(line -> !line.startsWith("  +") && !line.startsWith("  -"))
+                        .filter(line -> !line.contains("housewright ") && !command.equals("library dmx-terminator")))
+                .isEmpty();
+    }
+
+    private static String file(String command) {
+        return command.replace("../", "")
+                        .replace("examples/", "")
+                        .replace(".yaml", "")
+                        .replaceAll("[^A-Za-z0-9]+", "-") + ".txt";
+    }
+}
