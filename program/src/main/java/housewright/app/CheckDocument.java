@@ -6,6 +6,7 @@ import housewright.app.Parts.MendPart;
 import housewright.app.Parts.ProjectPart;
 import housewright.model.Doc;
 import housewright.signal.FeedProof;
+import housewright.signal.FeedState;
 import housewright.signal.PairProof;
 import housewright.study.Study;
 import java.util.List;
@@ -23,7 +24,7 @@ public record CheckDocument(
 
             @Doc(
                     "proven: what the feed asks for holds, for a never-feed that nothing arrives; broken: it does not arrive, or it cannot be shown that a never-feed holds, or it is not finished and has no pairs; late; crossed; arrives: a never-feed that does. The worst of its pairs applies")
-            String state,
+            FeedState state,
 
             @Doc("Each source with each destination, or in order where both lists are equally long")
             List<PairPart> pairs,
@@ -61,7 +62,7 @@ public record CheckDocument(
     private static FeedPart feed(Study study, FeedProof proof) {
         return new FeedPart(
                 proof.feed().id(),
-                proof.state().word(),
+                proof.state(),
                 proof.pairs().stream().map(CheckDocument::pair).toList(),
                 study.mends(proof).stream().map(Parts::mend).toList());
     }

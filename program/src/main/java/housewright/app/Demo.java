@@ -8,6 +8,9 @@ import java.io.UncheckedIOException;
 public final class Demo {
     public static final String FILE_NAME = "carrowfenn-hall.yaml";
 
+    /** A feed of it to begin with. */
+    public static final String FEED = "lectern-to-hall";
+
     private Demo() {}
 
     /** The file as it was written. */

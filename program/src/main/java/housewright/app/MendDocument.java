@@ -4,6 +4,7 @@ import housewright.app.Parts.MendPart;
 import housewright.app.Parts.ProjectPart;
 import housewright.model.Doc;
 import housewright.signal.FeedProof;
+import housewright.signal.FeedState;
 import housewright.study.Study;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -13,14 +14,13 @@ public record MendDocument(
         ProjectPart project,
         String feed,
 
-        @Doc("State before the mend: proven, broken, late, crossed or arrives")
-        String state,
+        @Doc("State before the mend") FeedState state,
 
         @Doc("The cheapest first; the first is the one that is tried out and applied")
         List<MendPart> mends,
 
         @Doc("State with the first mend; null where there is none") @Nullable
-        String stateAfter,
+        FeedState stateAfter,
 
         @Doc("Other feeds that are in another state with the first mend; none is in a worse one")
         List<OtherFeed> others,
@@ -31,21 +31,20 @@ public record MendDocument(
         @Doc("The file was written") boolean applied) {
 
     /** Another feed that the mend changes. */
-    public record OtherFeed(String id, String stateAfter) {}
+    public record OtherFeed(String id, FeedState stateAfter) {}
 
     /** @param mending the first mend tried out; null where there is none */
     public static MendDocument of(Study study, FeedProof proof, @Nullable Mending mending, boolean applied) {
         return new MendDocument(
                 Parts.project(study),
                 proof.feed().id(),
-                proof.state().word(),
+                proof.state(),
                 study.mends(proof).stream().map(Parts::mend).toList(),
-                mending == null ? null : mending.state().word(),
+                mending == null ? null : mending.state(),
                 mending == null
                         ? List.of()
                         : mending.others().stream()
-                                .map(other -> new OtherFeed(
-                                        other.feed().id(), other.state().word()))
+                                .map(other -> new OtherFeed(other.feed().id(), other.state()))
                                 .toList(),
                 mending == null ? List.of() : mending.difference(),
                 applied);

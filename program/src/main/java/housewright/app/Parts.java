@@ -4,9 +4,11 @@ import housewright.finding.Exempted;
 import housewright.finding.Finding;
 import housewright.finding.Findings;
 import housewright.finding.Fix;
+import housewright.finding.Severity;
 import housewright.finding.Subject;
 import housewright.finding.Value;
 import housewright.model.Doc;
+import housewright.model.Stage;
 import housewright.model.change.Change;
 import housewright.signal.Hop;
 import housewright.signal.Mend;
@@ -27,11 +29,9 @@ public final class Parts {
     public record ProjectPart(
             String name,
 
-            @Doc("How far the job is: survey, design, order, install or live")
-            String stage,
+            @Doc("How far the job is") Stage stage,
 
-            @Doc("Which state of the hall was asked about: target, or today")
-            String moment,
+            @Doc("Which state of the hall was asked about") Asked moment,
 
             @Doc("The answer in a line") String verdict,
             @Doc("Feeds that are proven") int proven,
@@ -105,12 +105,19 @@ public final class Parts {
             @Doc("The patch entry, such as link:1 -> ch-1; null for entities") @Nullable
             String entry) {}
 
+    /** States of the hall. */
+    public enum Asked {
+        TARGET,
+        TODAY,
+        BETWEEN
+    }
+
     /** What a change does. */
     public enum Does {
-        put,
-        drop,
-        patch,
-        unpatch
+        PUT,
+        DROP,
+        PATCH,
+        UNPATCH
     }
 
     static ProjectPart project(Study study) {
@@ -118,7 +125,7 @@ public final class Parts {
         Findings findings = study.findings();
         return new ProjectPart(
                 study.project().about().name(),
-                study.project().about().stage().word(),
+                study.project().about().stage(),
                 moment(study.moment()),
                 verdict.sentence(),
                 verdict.proven(),
@@ -131,11 +138,11 @@ public final class Parts {
                         .toList());
     }
 
-    private static String moment(Moment moment) {
+    private static Asked moment(Moment moment) {
         return switch (moment) {
-            case Moment.Today today -> "today";
-            case Moment.Target target -> "target";
-            case Moment.Partly partly -> "between";
+            case Moment.Today today -> Asked.TODAY;
+            case Moment.Target target -> Asked.TARGET;
+            case Moment.Partly partly -> Asked.BETWEEN;
         };
     }
 
@@ -176,15 +183,15 @@ public final class Parts {
 
     private static ChangePart change(Change change) {
         return switch (change) {
-            case Change.Put put -> new ChangePart(Does.put, put.section().path() + "." + put.id(), null);
-            case Change.Drop drop -> new ChangePart(Does.drop, drop.section().path() + "." + drop.id(), null);
+            case Change.Put put -> new ChangePart(Does.PUT, put.section().path() + "." + put.id(), null);
+            case Change.Drop drop -> new ChangePart(Does.DROP, drop.section().path() + "." + drop.id(), null);
             case Change.Patch patch ->
                 new ChangePart(
-                        Does.patch,
+                        Does.PATCH,
                         "patch." + patch.device(),
                         patch.entry().join().text());
             case Change.Unpatch unpatch ->
-                new ChangePart(Does.unpatch, "patch." + unpatch.device(), unpatch.from() + " -> " + unpatch.to());
+                new ChangePart(Does.UNPATCH, "patch." + unpatch.device(), unpatch.from() + " -> " + unpatch.to());
         };
     }
 
@@ -192,7 +199,7 @@ public final class Parts {
         return findings.stream()
                 .map(finding -> new FindingPart(
                         finding.rule(),
-                        finding.severity().word(),
+                        finding.severity(),
                         subjects(finding.subjects()),
                         finding.message(),
                         finding.evidence().stream().map(Parts::value).toList(),
@@ -217,7 +224,7 @@ public final class Parts {
 
             @Doc(
                     "stop: somebody could be hurt, something would be damaged, or the job fails on the day; fix: settle it before the visit; note")
-            String severity,
+            Severity severity,
 
             @Doc("What it is about, the one to look at first in front")
             List<SubjectPart> subjects,

@@ -5,6 +5,7 @@ import housewright.app.Parts.MendPart;
 import housewright.app.Parts.ProjectPart;
 import housewright.model.Doc;
 import housewright.signal.FeedProof;
+import housewright.signal.FeedState;
 import housewright.signal.Hop;
 import housewright.signal.LevelAt;
 import housewright.signal.OtherPath;
@@ -23,7 +24,7 @@ public record TraceDocument(ProjectPart project, TracedFeed feed) {
     public record TracedFeed(
             String id,
             @Doc("Nothing may arrive") boolean never,
-            @Doc("proven, broken, late, crossed or arrives") String state,
+            FeedState state,
             List<TracedPair> pairs,
             @Doc("The cheapest first") List<MendPart> mends) {}
 
@@ -89,7 +90,7 @@ public record TraceDocument(ProjectPart project, TracedFeed feed) {
                 new TracedFeed(
                         proof.feed().id(),
                         proof.feed().never(),
-                        proof.state().word(),
+                        proof.state(),
                         proof.pairs().stream().map(pair -> pair(study, pair)).toList(),
                         study.mends(proof).stream().map(Parts::mend).toList()));
     }

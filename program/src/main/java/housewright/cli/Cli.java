@@ -49,7 +49,8 @@ public final class Cli {
                 .addSubcommand(new TraceCommand(desk))
                 .addSubcommand(new MendCommand(desk))
                 .addSubcommand(new LibraryCommand(desk))
-                .addSubcommand(new DemoCommand(desk));
+                .addSubcommand(new DemoCommand(desk))
+                .addSubcommand(new RehearseCommand(desk));
         commands.getCommandSpec().version(version).addOption(help());
         spread(commands.getCommandSpec());
         commands.getSubcommands().values().forEach(each -> spread(each.getCommandSpec()));

@@ -46,7 +46,7 @@ final class DemoCommand implements Callable<Integer> {
             desk.print(desk.page()
                     .wrapped(write + " is the demo project. Break it, and see what becomes of it:")
                     .line("  housewright check " + name)
-                    .line("  housewright trace " + name + " lectern-to-hall"));
+                    .line("  housewright trace " + name + " " + Demo.FEED));
             return Status.FINE;
         }
         return switch (desk.files.read(Demo.FILE_NAME, bytes)) {

@@ -25,7 +25,7 @@ final class Desk {
     final PrintStream out;
     final PrintStream err;
     final Screen screen;
-    private final Library library;
+    final Library library;
 
     Desk(Library library, ProjectFiles files, TypeSearch types, PrintStream out, PrintStream err, Screen screen) {
         this.library = library;

@@ -183,6 +183,12 @@ class CliTest {
     }
 
     @Test
+    void theRehearsalPrintsNothing() {
+        Terminal.Ran ran = Terminal.plain().run("rehearse");
+        assertThat(ran.all()).isEqualTo("--- exit status 0\n");
+    }
+
+    @Test
     void aTypeIsWrittenAsAStartThatCheckReads() {
         for (String id : List.of("analog-8", "mic-cable", "rca-to-xlr-3m")) {
             Path file = folder.resolve(id + ".yaml");

@@ -8,6 +8,8 @@ import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
@@ -26,12 +28,14 @@ class CommandsDocTest {
                 .cli(Terminal.stream(new ByteArrayOutputStream()), Terminal.stream(new ByteArrayOutputStream()))
                 .commands();
         page.append("\n```\n").append(usage(commands)).append("```\n");
-        commands.getSubcommands()
-                .forEach((name, command) -> page.append("\n## ")
-                        .append(name)
-                        .append("\n\n```\n")
-                        .append(usage(command))
-                        .append("```\n"));
+        Map<String, CommandLine> shown = new LinkedHashMap<>(commands.getSubcommands());
+        shown.values()
+                .removeIf(command -> command.getCommandSpec().usageMessage().hidden());
+        shown.forEach((name, command) -> page.append("\n## ")
+                .append(name)
+                .append("\n\n```\n")
+                .append(usage(command))
+                .append("```\n"));
         Golden.hold(Path.of("../docs/commands.md"), page.toString());
     }
 
