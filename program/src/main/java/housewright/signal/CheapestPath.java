@@ -124,8 +124,8 @@ final class CheapestPath {
         }
         for (Possible.Offer offer : possible.from(node)) {
             long delay = at.delay() + offer.delayNanos();
-            // two entries in a row in one device are never better than one
-            if (delay <= limit && !(offer.isPatch() && at.byPatch())) {
+            boolean pointless = offer.isPatch() && at.byPatch() && stage == at.stage() && possible.patchesFreely(node);
+            if (delay <= limit && !pointless) {
                 offer(at, stage, delay, offer, forbidden, bought, queue);
             }
         }

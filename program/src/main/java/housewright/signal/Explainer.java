@@ -383,8 +383,8 @@ final class Explainer {
         for (int node : search.reached()) {
             for (int e = graph.start[node]; e < graph.start[node + 1]; e++) {
                 if (graph.contested[e] && wanted.get(graph.to[e])) {
-                    List<String> sources = graph.contestedInto(graph.to[e]).stream()
-                            .map(each -> graph.address(graph.from[each]).spot().toString())
+                    List<String> sources = graph.patchesInto(graph.to[e]).stream()
+                            .map(each -> each.from().toString())
                             .toList();
                     return new Stop(
                             graph.address(node),

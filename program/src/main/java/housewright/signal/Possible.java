@@ -51,9 +51,13 @@ final class Possible {
         List<Offer> offers = known[node];
         if (offers == null) {
             List<Offer> found = new ArrayList<>();
-            Offers others = (to, steps, delay, rank) -> found.add(new Offer(to, steps, delay, rank, false));
+            Offers others = (to, steps, delay, rank) ->
+                    found.add(new Offer(to, settings.opened(node, to, steps), delay, rank, false));
             settings.from(node, others);
-            patches.from(node, (to, steps, delay, rank) -> found.add(new Offer(to, steps, delay, rank, true)));
+            patches.from(
+                    node,
+                    (to, steps, delay, rank) ->
+                            found.add(new Offer(to, settings.opened(node, to, steps), delay, rank, true)));
             cables.from(node, others);
             boxes.from(node, others);
             network.from(node, others);
@@ -61,6 +65,11 @@ final class Possible {
             known[node] = found;
         }
         return offers;
+    }
+
+    /** In this device any entry may be set, so that two in a row are never better than one. */
+    boolean patchesFreely(int node) {
+        return patches.isFree(node);
     }
 
     /** Steps that may serve a path more than once: a link that carries both ways, a switch that gates several. */

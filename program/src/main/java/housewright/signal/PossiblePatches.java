@@ -69,6 +69,13 @@ final class PossiblePatches {
         }
     }
 
+    boolean isFree(int node) {
+        Layout layout = graph.piece(node).layout();
+        return layout != null
+                && layout.model.patch() != null
+                && layout.model.patch().free();
+    }
+
     private static boolean sameMedia(Layout layout, int from, int to) {
         Media one = layout.nodes.get(from).media();
         Media other = layout.nodes.get(to).media();
@@ -125,8 +132,6 @@ final class PossiblePatches {
         if (graph.side(to) != Side.LEAVING) {
             return List.of();
         }
-        int[] starts = graph.inStarts();
-        int[] in = graph.inEdges();
         int first = to;
         int last = to;
         Socket socket = graph.socket(to);
@@ -138,11 +143,7 @@ final class PossiblePatches {
             last = first + socket.leaving().size() - 1;
         }
         for (int node = first; node <= last; node++) {
-            for (int i = starts[node]; i < starts[node + 1]; i++) {
-                if (graph.cause[in[i]] instanceof Cause.ByPatch patch) {
-                    replaced.add(patch);
-                }
-            }
+            replaced.addAll(graph.patchesInto(node));
         }
         return List.copyOf(replaced);
     }

@@ -2,12 +2,14 @@ package housewright.signal;
 
 import housewright.model.Equipment;
 import housewright.model.LocalRef;
+import housewright.model.LocalRef.Spot;
 import housewright.model.Setting;
 import housewright.model.change.Change;
 import housewright.model.change.Section;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -54,12 +56,20 @@ final class PossibleSettings {
         Set<String> struck = new java.util.HashSet<>();
         keep.forEach(change -> struck.add(((Change.Put) change).id()));
         for (int e = 0; e < longer.to.length; e++) {
-            if (longer.cause[e] instanceof Cause.ByCable cable && struck.contains(cable.id())) {
-                int from = same(longer, longer.from[e]);
-                int to = same(longer, longer.to[e]);
-                if (from >= 0 && to >= 0) {
-                    kept.add(new Kept(from, to, cable.id()));
-                }
+            addKept(longer, longer.from[e], longer.to[e], longer.cause[e], struck);
+        }
+        Edges stopped = longer.stopped;
+        for (int e = 0; e < stopped.count; e++) {
+            addKept(longer, stopped.from[e], stopped.to[e], stopped.cause[e], struck);
+        }
+    }
+
+    private void addKept(SignalGraph longer, int from, int to, Cause cause, Set<String> struck) {
+        if (cause instanceof Cause.ByCable cable && struck.contains(cable.id())) {
+            int here = same(longer, from);
+            int there = same(longer, to);
+            if (here >= 0 && there >= 0) {
+                kept.add(new Kept(here, there, cable.id()));
             }
         }
     }
@@ -71,21 +81,15 @@ final class PossibleSettings {
 
     void from(int node, Possible.Offers offers) {
         for (int e : stopped.getOrDefault(node, List.of())) {
-            List<Step> needed = new ArrayList<>(2);
-            Step into = gate(graph.stopped.to[e]);
-            if (into != null) {
-                needed.add(into);
-            }
-            Step out = gate(node);
-            if (out != null && !needed.contains(out)) {
-                needed.add(out);
-            }
-            offers.offer(graph.stopped.to[e], needed, graph.stopped.delay[e], 0);
+            int to = graph.stopped.to[e];
+            boolean contested = graph.contestedAt.get(to) && graph.stopped.cause[e] instanceof Cause.ByPatch;
+            List<Step> needed = contested ? List.of(alone(node, to, graph.stopped.cause[e])) : List.of();
+            offers.offer(to, needed, graph.stopped.delay[e], 0);
         }
         if (graph.anyContested) {
             for (int e = graph.start[node]; e < graph.start[node + 1]; e++) {
                 if (graph.contested[e]) {
-                    offers.offer(graph.to[e], List.of(alone(e)), graph.delay[e], 0);
+                    offers.offer(graph.to[e], List.of(alone(node, graph.to[e], graph.cause[e])), graph.delay[e], 0);
                 }
             }
         }
@@ -94,6 +98,22 @@ final class PossibleSettings {
                 offers.offer(each.to(), List.of(keep(each.cable())), 0, 0);
             }
         }
+    }
+
+    /** The steps of a way from one node to another, with those that let a signal pass there at all. */
+    List<Step> opened(int from, int to, List<Step> steps) {
+        if (!graph.gatedBy.containsKey(from) && !graph.gatedBy.containsKey(to)) {
+            return steps;
+        }
+        Set<Step> all = new LinkedHashSet<>();
+        for (int node : new int[] {from, to}) {
+            Step gate = gate(node);
+            if (gate != null) {
+                all.add(gate);
+            }
+        }
+        all.addAll(steps);
+        return List.copyOf(all);
     }
 
     private @Nullable Step gate(int node) {
@@ -123,13 +143,16 @@ final class PossibleSettings {
     private @Nullable LocalRef mutedBy(Piece piece, int node) {
         for (Map.Entry<LocalRef, Setting> each : piece.equipment().set().entrySet()) {
             if (each.getValue().mute()
-                    && each.getKey().spots().stream()
-                            .anyMatch(
-                                    spot -> spot.name().equals(graph.spot(node).name()))) {
+                    && each.getKey().spots().stream().anyMatch(spot -> isMeant(spot, graph.spot(node)))) {
                 return each.getKey();
             }
         }
         return null;
+    }
+
+    private static boolean isMeant(Spot set, Spot place) {
+        return set.name().equals(place.name())
+                && (set.channel() == null || set.channel().equals(place.channel()));
     }
 
     private Step set(Piece piece, LocalRef ref, String key, String words) {
@@ -148,16 +171,12 @@ final class PossibleSettings {
                 }));
     }
 
-    private Step alone(int edge) {
-        Piece piece = graph.piece(graph.to[edge]);
-        Cause own = graph.cause[edge];
-        List<Cause.ByPatch> others = new ArrayList<>();
-        for (int e : graph.contestedInto(graph.to[edge])) {
-            if (graph.cause[e] instanceof Cause.ByPatch patch && !patch.equals(own)) {
-                others.add(patch);
-            }
-        }
-        String key = "alone " + graph.address(graph.from[edge]) + " -> " + graph.address(graph.to[edge]);
+    /** Of several sources patched to one place, only this one. */
+    private Step alone(int from, int to, Cause own) {
+        Piece piece = graph.piece(to);
+        List<Cause.ByPatch> others = new ArrayList<>(graph.patchesInto(to));
+        others.removeIf(own::equals);
+        String key = "alone " + graph.address(from) + " -> " + graph.address(to);
         return new Step(key, Cost.of(0, MINUTES * others.size(), others.size()), Set.of(), (now, ids) -> {
             List<Change> changes = new ArrayList<>();
             List<String> words = new ArrayList<>();

@@ -9,8 +9,10 @@ import housewright.signal.GraphBuilder.PortKey;
 import housewright.signal.Layout.Side;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -266,15 +268,21 @@ final class SignalGraph {
         return arriving;
     }
 
-    List<Integer> contestedInto(int node) {
-        List<Integer> edges = new ArrayList<>();
+    /** What is patched to this node, muted or not. */
+    Set<Cause.ByPatch> patchesInto(int node) {
+        Set<Cause.ByPatch> patches = new LinkedHashSet<>();
         int[] starts = inStarts();
         int[] in = inEdges();
         for (int i = starts[node]; i < starts[node + 1]; i++) {
-            if (contested[in[i]]) {
-                edges.add(in[i]);
+            if (cause[in[i]] instanceof Cause.ByPatch patch) {
+                patches.add(patch);
             }
         }
-        return edges;
+        for (int e = 0; e < stopped.count; e++) {
+            if (stopped.to[e] == node && stopped.cause[e] instanceof Cause.ByPatch patch) {
+                patches.add(patch);
+            }
+        }
+        return patches;
     }
 }

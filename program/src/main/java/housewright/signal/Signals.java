@@ -6,11 +6,9 @@ import housewright.model.Project;
 import housewright.model.Ref.Address;
 import housewright.model.Signal;
 import housewright.model.Types;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -90,20 +88,8 @@ public final class Signals {
 
     /** Leaving channels to which several sources are patched. */
     public List<Contested> contested() {
-        Map<Integer, List<Cause.ByPatch>> sources = new TreeMap<>();
-        for (int e = 0; e < graph.to.length; e++) {
-            if (graph.contested[e] && graph.cause[e] instanceof Cause.ByPatch patch) {
-                sources.computeIfAbsent(graph.to[e], node -> new ArrayList<>()).add(patch);
-            }
-        }
-        for (int e = 0; e < graph.stopped.count; e++) {
-            if (graph.contestedAt.get(graph.stopped.to[e]) && graph.stopped.cause[e] instanceof Cause.ByPatch patch) {
-                sources.computeIfAbsent(graph.stopped.to[e], node -> new ArrayList<>())
-                        .add(patch);
-            }
-        }
-        return sources.entrySet().stream()
-                .map(each -> new Contested(graph.address(each.getKey()), each.getValue()))
+        return graph.contestedAt.stream()
+                .mapToObj(node -> new Contested(graph.address(node), List.copyOf(graph.patchesInto(node))))
                 .toList();
     }
 
