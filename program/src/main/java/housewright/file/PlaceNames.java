@@ -112,8 +112,8 @@ final class PlaceNames {
     @Nullable
     Trouble trouble(String thingId, PatchEntry entry) {
         Equipment thing = project.equipment().get(thingId);
-        long places = (long) (entry.from().isRange() ? 4096 : 1)
-                * Math.max(1, entry.to().size());
+        long places =
+                (long) entry.from().spots().size() * Math.max(1, entry.to().size());
         if (thing == null || !budget.spend(places)) {
             return thing == null ? null : TOO_MUCH;
         }

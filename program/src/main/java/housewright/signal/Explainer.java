@@ -7,7 +7,6 @@ import housewright.model.LocalRef.Spot;
 import housewright.model.Port;
 import housewright.model.Ref.Address;
 import housewright.model.Shape.Socket;
-import housewright.model.Signal;
 import housewright.signal.Layout.Side;
 import housewright.unit.Delay;
 import java.util.ArrayDeque;
@@ -90,35 +89,27 @@ final class Explainer {
 
     /** Adds what the proof takes for granted on this edge, and which figure it lacks. */
     void note(int edge, List<String> lacking, List<String> assumed) {
-        switch (graph.cause[edge]) {
-            case Cause.ByRoute route -> noteLatency(edge, lacking);
-            case Cause.ByPatch patch -> noteLatency(edge, lacking);
-            case Cause.ByTie tie -> {}
-            case Cause.ByCable cable -> noteCable(cable, edge, assumed);
-            case Cause.BySend send -> {
-                if (graph.delay[edge] == 0) {
-                    assumed.add("no delay in the network for " + send.id());
-                }
+        Layout.Local from = graph.place(graph.from[edge]);
+        if (from.side() == Side.ARRIVING) {
+            noteLatency(edge, from, lacking);
+        } else if (graph.notable[edge] || (graph.builder.anyShared && from.side() == Side.LEAVING)) {
+            if (graph.cause[edge] instanceof Cause.ByCable cable) {
+                noteCable(cable, edge, assumed);
+            } else if (graph.cause[edge] instanceof Cause.BySend send && graph.delay[edge] == 0) {
+                assumed.add("no delay in the network for " + send.id());
             }
-            case Cause.ByRadio radio -> {}
         }
     }
 
-    private void noteLatency(int edge, List<String> lacking) {
-        int from = graph.from[edge];
-        Piece piece = graph.piece(from);
-        Layout layout = piece.layout();
-        if (layout == null || graph.side(from) != Side.ARRIVING) {
-            return;
+    private void noteLatency(int edge, Layout.Local place, List<String> lacking) {
+        if (place.media() == null) {
+            return; // a panel passes at once
         }
-        Socket socket = graph.socket(from);
-        String channel = graph.spot(from).channel();
-        if (socket == null || channel == null || socket.port().signal() == null) {
-            return;
-        }
-        Delay delay = Media.of(socket.port().signal(), channel).of(layout.model.latency());
+        Piece piece = graph.piece(graph.from[edge]);
+        Delay delay = place.latency();
         if (delay == null) {
-            lacking.add("the latency of " + piece.id() + " (" + layout.model.id() + ")");
+            Layout layout = piece.layout();
+            lacking.add("the latency of " + piece.id() + " (" + (layout == null ? "" : layout.model.id()) + ")");
         } else if (delay.inFrames()
                 && graph.project.about().picture() == null
                 && graph.delay[edge] == 0
@@ -138,8 +129,9 @@ final class Explainer {
         if (from.signal() != null && to.signal() != null && (from.protocol() == null) != (to.protocol() == null)) {
             assumed.add("both ends of " + cable.id() + " speak the same protocol; one of them does not say");
         }
-        if (graph.plugged(graph.from[edge]).size() > 1
-                || graph.plugged(graph.to[edge]).size() > 1) {
+        if (graph.builder.anyShared
+                && (graph.plugged(graph.from[edge]).size() > 1
+                        || graph.plugged(graph.to[edge]).size() > 1)) {
             assumed.add("the port that " + cable.id() + " shares with another cable takes both");
         }
     }
@@ -152,14 +144,8 @@ final class Explainer {
         }
         Media said = carries == Carries.AUDIO ? Media.AUDIO : carries == Carries.PICTURE ? Media.VIDEO : Media.CONTROL;
         for (int edge : path) {
-            Socket socket = graph.socket(graph.to[edge]);
-            String channel = graph.spot(graph.to[edge]).channel();
-            Signal signal = socket == null ? null : socket.port().signal();
-            if (signal == null || channel == null || !signal.saysWhatItCarries()) {
-                continue;
-            }
-            Media carried = Media.of(signal, channel);
-            if (carried != said) {
+            Media carried = graph.place(graph.to[edge]).known();
+            if (carried != null && carried != said) {
                 return new Stop(
                         graph.address(graph.from[edge]),
                         Said.cause(graph.cause[edge]) + " leads to " + graph.address(graph.to[edge])

@@ -47,6 +47,9 @@ final class GraphBuilder {
 
     final Map<String, String> notHolding = new LinkedHashMap<>();
     int laidOut;
+    /** A port has several cables in it. */
+    boolean anyShared;
+
     private final OpenNodes open;
     private final Network network;
 
@@ -153,6 +156,7 @@ final class GraphBuilder {
             List<String> cables =
                     plugged.computeIfAbsent(new PortKey(piece, address.spot().name()), key -> new ArrayList<>(1));
             cables.add(cable);
+            anyShared |= cables.size() > 1;
         }
     }
 
@@ -244,10 +248,11 @@ final class GraphBuilder {
         int firstOut = from.base() + firsts(from, first)[1];
         int firstIn = to.base() + firsts(to, second)[0];
         boolean joined = false;
+        boolean toNote = (first.port().protocol() == null) != (second.port().protocol() == null);
         for (int i = 0; i < out.size(); i++) {
             int j = i < in.size() && in.get(i).equals(out.get(i)) ? i : in.indexOf(out.get(i));
             if (j >= 0) {
-                edges.add(firstOut + i, firstIn + j, 0, 0, cause);
+                edges.add(firstOut + i, firstIn + j, 0, 0, cause, toNote);
                 joined = true;
             }
         }
@@ -333,16 +338,15 @@ final class GraphBuilder {
         Layout layout = device.layout();
         return layout == null
                 ? 0
-                : latency(
-                        layout,
-                        place(device, layout, from),
+                : nanos(
+                        place(device, layout, from).latency(),
                         place(device, layout, to).socket());
     }
 
     /** The delay of a fixed route, of a type that is there or might be. */
     long insideDelay(Layout layout, Layout.Inside route) {
         Socket output = layout.nodes.get(route.to()).socket();
-        return latency(layout, layout.nodes.get(route.from()), output) + nanos(route.delay(), output);
+        return nanos(layout.nodes.get(route.from()).latency(), output) + nanos(route.delay(), output);
     }
 
     private void addSends() {
@@ -380,7 +384,8 @@ final class GraphBuilder {
             unjoined.add(new Unjoined(new Cause.BySend(send.id(), List.of()), one, other, answer.why()));
             return;
         }
-        edges.add(from, to, nanos(send.delay(), null), 0, new Cause.BySend(send.id(), answer.over()));
+        long delay = nanos(send.delay(), null);
+        edges.add(from, to, delay, 0, new Cause.BySend(send.id(), answer.over()), delay == 0);
     }
 
     private void addRadio() {
@@ -447,6 +452,10 @@ final class GraphBuilder {
         if (layout == null) {
             return -1;
         }
+        int plain = arriving ? layout.arriving(spot) : layout.leaving(spot);
+        if (plain >= 0) {
+            return piece.base() + plain;
+        }
         Spot full;
         try {
             full = arriving ? layout.shape.arriving(spot) : layout.shape.leaving(spot);
@@ -463,12 +472,6 @@ final class GraphBuilder {
         }
         Side side = arriving ? Side.ARRIVING : Side.LEAVING;
         return open.node(index, socket, full, side, socket.port().signal(), make);
-    }
-
-    /** The latency of a pass: on an edge that leaves an arriving channel, none elsewhere. */
-    private long latency(Layout layout, Layout.Local from, @Nullable Socket output) {
-        Media media = from.side() == Side.ARRIVING ? from.media() : null;
-        return media == null ? 0 : nanos(media.of(layout.model.latency()), output);
     }
 
     /** A delay in nanoseconds; a frame is one of the output's format where that has just one, else of the house. */

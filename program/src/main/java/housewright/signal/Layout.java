@@ -28,14 +28,38 @@ final class Layout {
         POINT
     }
 
-    /** A node within the type. */
-    record Local(Spot spot, Side side, @Nullable Socket socket) {
-        /** What a channel carries; null at a point and at a passive port. */
-        @Nullable
-        Media media() {
+    /**
+     * A node within a type.
+     *
+     * @param said as it stands in the file: without its channel where the port has only one
+     * @param media what a channel carries; null at a point and at a passive port
+     * @param known the same where the signal says so by itself, and not whatever it is given
+     * @param latency that of a pass which begins here; null where there is none, or none is stated
+     */
+    record Local(
+            Spot spot,
+            Side side,
+            @Nullable Socket socket,
+            Spot said,
+            @Nullable Media media,
+            @Nullable Media known,
+            @Nullable Delay latency) {
+        static Local of(Spot spot, Side side, @Nullable Socket socket, Model model) {
             Signal signal = socket == null ? null : socket.port().signal();
             String channel = spot.channel();
-            return signal == null || channel == null ? null : Media.of(signal, channel);
+            Media media = signal == null || channel == null ? null : Media.of(signal, channel);
+            boolean says = signal != null && signal.saysWhatItCarries();
+            boolean single = socket != null
+                    && !socket.open()
+                    && (socket.arriving().isEmpty() ? socket.leaving() : socket.arriving()).size() == 1;
+            return new Local(
+                    spot,
+                    side,
+                    socket,
+                    single ? new Spot(spot.name(), null) : spot,
+                    media,
+                    says ? media : null,
+                    media == null || side != Side.ARRIVING ? null : media.of(model.latency()));
         }
     }
 
@@ -74,6 +98,15 @@ final class Layout {
             for (String channel : out) {
                 add(new Spot(socket.name(), channel), Side.LEAVING, socket);
             }
+            if (!socket.open()) { // a port alone means its only channel
+                Spot alone = new Spot(socket.name(), null);
+                if (in.size() == 1) {
+                    arriving.put(alone, arriving(new Spot(socket.name(), in.getFirst())));
+                }
+                if (out.size() == 1) {
+                    leaving.put(alone, leaving(new Spot(socket.name(), out.getFirst())));
+                }
+            }
         }
         for (String point : shape.points()) {
             add(new Spot(point, null), Side.POINT, null);
@@ -108,7 +141,7 @@ final class Layout {
 
     private void add(Spot spot, Side side, @Nullable Socket socket) {
         int index = nodes.size();
-        nodes.add(new Local(spot, side, socket));
+        nodes.add(Local.of(spot, side, socket, model));
         if (side != Side.LEAVING) {
             arriving.put(spot, index);
         }

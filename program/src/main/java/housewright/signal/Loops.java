@@ -58,14 +58,11 @@ final class Loops {
     }
 
     private Loop loop(int[] cycle) {
-        Prover prover = new Prover(graph, false);
-        List<Hop> hops = new ArrayList<>();
         double gain = 0;
         for (int edge : cycle) {
-            hops.add(prover.hop(edge));
             gain += graph.gain[edge];
         }
-        return new Loop(hops, Math.max(0, gain));
+        return new Loop(new Prover(graph, false).hops(cycle), Math.max(0, gain));
     }
 
     private int @Nullable [] cycle(List<Integer> edges) {

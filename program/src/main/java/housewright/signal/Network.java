@@ -40,6 +40,7 @@ final class Network {
 
     private final GraphBuilder graph;
     private final Map<PortKey, List<Hop>> links = new HashMap<>();
+    private final Set<Integer> vlans = new TreeSet<>();
     private Map<PortKey, List<Integer>> supposed = Map.of();
 
     Network(GraphBuilder graph) {
@@ -57,16 +58,23 @@ final class Network {
             List<String> over = search(from, to, vlan);
             return new Answer(over, over != null ? "" : why(from, to) + " within VLAN " + vlan);
         }
-        TreeSet<Integer> candidates = new TreeSet<>(List.of(DEFAULT_VLAN));
-        graph.pieces.forEach(piece -> piece.equipment().vlans().values().forEach(candidates::addAll));
         List<String> best = null;
-        for (int each : candidates) {
+        for (int each : vlans()) {
             List<String> over = search(from, to, each);
             if (over != null && (best == null || BY_HOPS.compare(over, best) < 0)) {
                 best = over;
             }
         }
         return new Answer(best, best != null ? "" : why(from, to));
+    }
+
+    /** Every VLAN that is named, and the default network. */
+    private Set<Integer> vlans() {
+        if (vlans.isEmpty()) {
+            vlans.add(DEFAULT_VLAN);
+            graph.pieces.forEach(piece -> piece.equipment().vlans().values().forEach(vlans::addAll));
+        }
+        return vlans;
     }
 
     private String why(PortKey from, PortKey to) {

@@ -28,11 +28,16 @@ final class OpenNodes {
             Side side,
             Socket socket,
             Signal signal,
-            @Nullable String protocol) {
-        Layout.Local place() {
-            return new Layout.Local(spot, side, socket);
-        }
-    }
+            @Nullable String protocol,
+            Layout.Local place) {}
+
+    /** What tells one from another; its socket follows from it. */
+    private record Key(
+            int piece,
+            Spot spot,
+            Side side,
+            Signal signal,
+            @Nullable String protocol) {}
 
     private record Carried(Signal signal, @Nullable String protocol, String channel) {}
 
@@ -44,7 +49,7 @@ final class OpenNodes {
     }
 
     private final GraphBuilder graph;
-    private final Map<Extra, Integer> known = new HashMap<>();
+    private final Map<Key, Integer> known = new HashMap<>();
     private final List<Link> links = new ArrayList<>();
     private final Map<PortKey, String> intoUnknown = new HashMap<>();
 
@@ -56,13 +61,17 @@ final class OpenNodes {
     int node(int piece, Socket socket, Spot spot, Side side, Signal signal, boolean make) {
         return make
                 ? node(piece, socket, spot, side, signal, null)
-                : known.getOrDefault(new Extra(piece, spot, side, socket, signal, null), -1);
+                : known.getOrDefault(new Key(piece, spot, side, signal, null), -1);
     }
 
     private int node(int piece, Socket socket, Spot spot, Side side, Signal signal, @Nullable String protocol) {
-        Extra extra = new Extra(piece, spot, side, socket, signal, protocol);
-        return known.computeIfAbsent(extra, key -> {
-            graph.extras.add(key);
+        return known.computeIfAbsent(new Key(piece, spot, side, signal, protocol), key -> {
+            Layout layout = graph.pieces.get(piece).layout();
+            if (layout == null) {
+                throw new IllegalStateException(spot + " in what nobody knows the inside of");
+            }
+            Layout.Local place = Layout.Local.of(spot, side, socket, layout.model);
+            graph.extras.add(new Extra(piece, spot, side, socket, signal, protocol, place));
             return graph.laidOut + graph.extras.size() - 1;
         });
     }
@@ -197,13 +206,13 @@ final class OpenNodes {
         if (layout == null || socket == null) {
             return -1;
         }
-        Spot spot = new Spot(key.port(), carried.channel());
         if (socket.port().signal() != null) {
-            int local = side == Side.LEAVING
-                    ? (socket.leaving().contains(carried.channel()) ? layout.leaving(spot) : -1)
-                    : (socket.arriving().contains(carried.channel()) ? layout.arriving(spot) : -1);
-            return local < 0 ? -1 : graph.pieces.get(key.piece()).base() + local;
+            boolean leaves = side == Side.LEAVING;
+            int at = (leaves ? socket.leaving() : socket.arriving()).indexOf(carried.channel());
+            int[] firsts = layout.firsts.get(socket.name());
+            return at < 0 || firsts == null ? -1 : graph.pieces.get(key.piece()).base() + firsts[leaves ? 1 : 0] + at;
         }
+        Spot spot = new Spot(key.port(), carried.channel());
         return node(key.piece(), socket, spot, side, carried.signal(), carried.protocol());
     }
 

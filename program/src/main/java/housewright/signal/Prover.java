@@ -1,7 +1,6 @@
 package housewright.signal;
 
 import housewright.model.Feed;
-import housewright.model.Ref;
 import housewright.model.Ref.Address;
 import housewright.unit.Delay;
 import housewright.unit.VideoFormat;
@@ -19,76 +18,26 @@ final class Prover {
     private final SignalGraph graph;
     private final boolean brief;
     private final Search search;
-    private final Search onward;
     private final Explainer explainer;
+    private final @Nullable Hop[] hops;
+    private @Nullable Search onward;
 
     Prover(SignalGraph graph, boolean brief) {
         this.brief = brief;
         this.graph = graph;
         this.search = new Search(graph);
-        this.onward = new Search(graph);
         this.explainer = new Explainer(graph);
+        this.hops = new Hop[graph.to.length];
     }
 
-    /** A source and a destination of a feed. */
-    record Pair(Address from, Address to) {}
-
-    /** The pairs of a feed: lists of equal length above 1 in order, else every source with every destination. */
-    static List<Pair> pairs(Feed feed) {
-        List<Address> from = addresses(feed.from());
-        List<Address> to = addresses(feed.to());
-        List<Pair> pairs = new ArrayList<>();
-        if (isPaired(feed, from, to)) {
-            for (int i = 0; i < from.size(); i++) {
-                pairs.add(new Pair(from.get(i), to.get(i)));
-            }
-        } else {
-            for (Address source : from) {
-                for (Address destination : to) {
-                    pairs.add(new Pair(source, destination));
-                }
-            }
-        }
-        return pairs;
+    PairProof prove(Asked asked, Asked.Pair pair) {
+        return asked.feed.never() ? never(pair) : arrives(asked, pair);
     }
 
-    private static boolean isPaired(Feed feed, List<Address> from, List<Address> to) {
-        return !feed.never() && from.size() > 1 && from.size() == to.size();
-    }
-
-    private static List<Address> addresses(List<Ref> refs) {
-        if (refs.size() == 1 && !refs.getFirst().isRange()) {
-            return refs.getFirst().addresses();
-        }
-        List<Address> all = new ArrayList<>();
-        for (Ref ref : refs) {
-            all.addAll(ref.addresses());
-        }
-        return all;
-    }
-
-    FeedProof prove(Feed feed) {
-        List<PairProof> proofs = new ArrayList<>();
-        FeedState worst = FeedState.PROVEN;
-        List<Pair> pairs = pairs(feed);
-        List<Address> to = pairs.size() > 1 ? addresses(feed.to()) : List.of();
-        boolean paired = pairs.size() > 1 && isPaired(feed, addresses(feed.from()), to);
-        for (Pair pair : pairs) {
-            PairProof proof = feed.never() ? never(pair) : arrives(feed, pair, paired ? to : List.of());
-            proofs.add(proof);
-            if (proof.state().compareTo(worst) > 0) {
-                worst = proof.state();
-            }
-        }
-        if (pairs.isEmpty()) {
-            worst = FeedState.BROKEN;
-        }
-        return new FeedProof(feed, worst, proofs);
-    }
-
-    private PairProof arrives(Feed feed, Pair pair, List<Address> destinations) {
-        int source = graph.end(pair.from(), true);
-        int destination = graph.end(pair.to(), false);
+    private PairProof arrives(Asked asked, Asked.Pair pair) {
+        Feed feed = asked.feed;
+        int source = pair.source();
+        int destination = pair.destination();
         if (source < 0 || destination < 0) {
             return stopped(
                     pair, FeedState.BROKEN, explainer.notThere(source < 0 ? pair.from() : pair.to(), source < 0));
@@ -96,26 +45,21 @@ final class Prover {
         search.from(source, false);
         int @Nullable [] path = feed.through().isEmpty()
                 ? (search.reaches(destination) ? search.path(destination) : null)
-                : through(feed, source, destination);
+                : through(asked, source, destination);
         if (path == null) {
             boolean arrives = search.reaches(destination); // only not through what it should
-            for (Address other : arrives ? List.<Address>of() : destinations) {
-                if (!other.equals(pair.to()) && search.reaches(graph.end(other, false))) {
-                    Stop stop = brief ? UNSAID : explainer.crossed(search, source, destination, other);
+            for (Asked.Pair other : arrives ? List.<Asked.Pair>of() : asked.instead) {
+                if (!other.to().equals(pair.to()) && search.reaches(other.destination())) {
+                    Stop stop = brief ? UNSAID : explainer.crossed(search, source, destination, other.to());
                     return stopped(pair, FeedState.CROSSED, stop);
                 }
             }
-            return stopped(pair, FeedState.BROKEN, brief ? UNSAID : stop(feed, source, destination));
+            return stopped(pair, FeedState.BROKEN, brief ? UNSAID : stop(asked, source, destination));
         }
-        List<String> lacking = new ArrayList<>();
-        List<String> assumed = new ArrayList<>();
-        long delay = explainer.startDelay(source, path, lacking, assumed);
-        double gain = 0;
-        List<Hop> hops = new ArrayList<>(path.length);
+        List<String> lacking = new ArrayList<>(0);
+        List<String> assumed = new ArrayList<>(0);
+        long delay = explainer.startDelay(source, path, lacking, assumed) + delay(path);
         for (int edge : path) {
-            delay += graph.delay[edge];
-            gain += graph.gain[edge];
-            hops.add(hop(edge));
             explainer.note(edge, lacking, assumed);
         }
         List<OtherPath> others = feed.through().isEmpty() && !brief ? others(source, path) : List.of();
@@ -127,15 +71,31 @@ final class Prover {
                 late == null,
                 wrong != null ? FeedState.BROKEN : late == null ? FeedState.PROVEN : FeedState.LATE,
                 delay,
-                gain,
-                hops,
+                gain(path),
+                hops(path),
                 others,
                 late,
                 distinct(assumed),
                 distinct(lacking));
     }
 
-    private @Nullable Stop late(Feed feed, Pair pair, long delay, List<String> lacking) {
+    private long delay(int[] path) {
+        long delay = 0;
+        for (int edge : path) {
+            delay += graph.delay[edge];
+        }
+        return delay;
+    }
+
+    private double gain(int[] path) {
+        double gain = 0;
+        for (int edge : path) {
+            gain += graph.gain[edge];
+        }
+        return gain;
+    }
+
+    private @Nullable Stop late(Feed feed, Asked.Pair pair, long delay, List<String> lacking) {
         Delay within = feed.within();
         if (within == null) {
             return null;
@@ -153,11 +113,11 @@ final class Prover {
     }
 
     /** The path of least delay through the feed's places in order; null where there is none. */
-    private int @Nullable [] through(Feed feed, int source, int destination) {
+    private int @Nullable [] through(Asked asked, int source, int destination) {
         List<Way> ways = List.of(new Way(source, 0, List.of()));
-        for (Address place : addresses(feed.through())) {
+        for (Asked.Through place : asked.through) {
             List<Way> further = new ArrayList<>(2);
-            for (int node : sides(place)) {
+            for (int node : place.nodes()) {
                 Way best = onward(source, ways, node);
                 if (best != null) {
                     further.add(best);
@@ -189,37 +149,32 @@ final class Prover {
         return best;
     }
 
-    /** A path may pass a point, or a channel on whichever side of the device it is. */
-    private List<Integer> sides(Address place) {
-        int arriving = graph.end(place, false);
-        int leaving = graph.end(place, true);
-        List<Integer> sides = new ArrayList<>(2);
-        if (arriving >= 0) {
-            sides.add(arriving);
-        }
-        if (leaving >= 0 && leaving != arriving) {
-            sides.add(leaving);
-        }
-        return sides;
-    }
-
     private Search searchFrom(int source, int from) {
-        Search by = from == source ? search : onward;
+        Search by = from == source ? search : onward();
         by.from(from, false);
         return by;
     }
 
-    private Stop stop(Feed feed, int source, int destination) {
+    /** A second search, for the few paths that need one. */
+    private Search onward() {
+        Search known = onward;
+        if (known == null) {
+            known = new Search(graph);
+            onward = known;
+        }
+        return known;
+    }
+
+    private Stop stop(Asked asked, int source, int destination) {
         int at = source;
-        for (Address place : addresses(feed.through())) {
-            List<Integer> sides = sides(place);
-            if (sides.isEmpty()) {
-                return explainer.notThere(place, false);
+        for (Asked.Through place : asked.through) {
+            if (place.nodes().isEmpty()) {
+                return explainer.notThere(place.place(), false);
             }
             Search by = searchFrom(source, at);
-            int next = sides.stream().filter(by::reaches).findFirst().orElse(-1);
+            int next = place.nodes().stream().filter(by::reaches).findFirst().orElse(-1);
             if (next < 0) {
-                return explainer.stop(by, at, sides.getFirst());
+                return explainer.stop(by, at, place.nodes().getFirst());
             }
             at = next;
         }
@@ -263,30 +218,27 @@ final class Prover {
         for (int i = path.length - 1; i >= 0 && !after.get(meets); i--) {
             after.set(graph.to[path[i]]);
         }
-        onward.around(source, after);
-        return onward;
+        Search around = onward();
+        around.around(source, after);
+        return around;
     }
 
     private OtherPath other(int meets, long later, int[] before, int edge, int[] path) {
-        List<Hop> hops = new ArrayList<>(before.length + 1);
-        double gain = graph.gain[edge];
-        for (int each : before) {
-            hops.add(hop(each));
-            gain += graph.gain[each];
-        }
-        hops.add(hop(edge));
+        int[] whole = java.util.Arrays.copyOf(before, before.length + 1);
+        whole[before.length] = edge;
+        double gain = gain(whole);
         for (int own : path) {
             gain -= graph.gain[own];
             if (graph.to[own] == meets) {
                 break;
             }
         }
-        return new OtherPath(graph.address(meets), later, gain, hops);
+        return new OtherPath(graph.address(meets), later, gain, hops(whole));
     }
 
-    private PairProof never(Pair pair) {
-        int source = graph.end(pair.from(), true);
-        int destination = graph.end(pair.to(), false);
+    private PairProof never(Asked.Pair pair) {
+        int source = pair.source();
+        int destination = pair.destination();
         if (source < 0 || destination < 0) {
             Address missing = source < 0 ? pair.from() : pair.to();
             if (explainer.isInsideUnknown(missing)) {
@@ -298,24 +250,15 @@ final class Prover {
         search.from(source, true);
         if (search.reaches(destination)) {
             int[] path = search.path(destination);
-            List<String> lacking = new ArrayList<>();
-            List<String> assumed = new ArrayList<>();
-            long delay = explainer.startDelay(source, path, lacking, assumed);
-            double gain = 0;
-            List<Hop> hops = new ArrayList<>(path.length);
-            for (int edge : path) {
-                delay += graph.delay[edge];
-                gain += graph.gain[edge];
-                hops.add(hop(edge));
-            }
+            long delay = explainer.startDelay(source, path, new ArrayList<>(), new ArrayList<>()) + delay(path);
             return new PairProof(
                     pair.from(),
                     pair.to(),
                     false,
                     FeedState.ARRIVES,
                     delay,
-                    gain,
-                    hops,
+                    gain(path),
+                    hops(path),
                     List.of(),
                     null,
                     List.of(),
@@ -339,30 +282,40 @@ final class Prover {
                 path = search.path(node);
             }
         }
-        List<Hop> hops = new ArrayList<>(path.length);
-        for (int edge : path) {
-            hops.add(hop(edge));
-        }
-        return hops;
+        return hops(path);
     }
 
-    private static PairProof held(Pair pair, List<String> assumed) {
+    private static PairProof held(Asked.Pair pair, List<String> assumed) {
         return new PairProof(
                 pair.from(), pair.to(), true, FeedState.PROVEN, 0, 0, List.of(), List.of(), null, assumed, List.of());
     }
 
-    private static PairProof stopped(Pair pair, FeedState state, Stop stop) {
+    private static PairProof stopped(Asked.Pair pair, FeedState state, Stop stop) {
         return new PairProof(
                 pair.from(), pair.to(), false, state, 0, 0, List.of(), List.of(), stop, List.of(), List.of());
     }
 
-    Hop hop(int edge) {
-        return new Hop(
-                graph.cause[edge],
-                graph.address(graph.from[edge]),
-                graph.address(graph.to[edge]),
-                graph.delay[edge],
-                graph.gain[edge]);
+    /** The hops of a path: edges that several paths share are one hop. */
+    List<Hop> hops(int[] path) {
+        Hop[] all = new Hop[path.length];
+        for (int i = 0; i < path.length; i++) {
+            all[i] = hop(path[i]);
+        }
+        return List.of(all);
+    }
+
+    private Hop hop(int edge) {
+        Hop known = hops[edge];
+        if (known == null) {
+            known = new Hop(
+                    graph.cause[edge],
+                    graph.address(graph.from[edge]),
+                    graph.address(graph.to[edge]),
+                    graph.delay[edge],
+                    graph.gain[edge]);
+            hops[edge] = known;
+        }
+        return known;
     }
 
     private static List<String> distinct(List<String> words) {

@@ -10,35 +10,38 @@ import org.jspecify.annotations.Nullable;
  */
 final class Search {
     private final SignalGraph graph;
-    private final int[] mark;
-    private final long[] dist;
-    private final int[] pred;
-    private final boolean[] done;
-    private int run;
+    /** A node's number among those reached, counted on from search to search, so that nothing need be cleared. */
+    private final int[] number;
+
+    /** The first number of this search; those below are of earlier ones. */
+    private int first = 1;
+
+    /** Of those reached in this search, by their number: the node, its delay, and the edge by which. */
+    private int[] reached = new int[256];
+
+    private long[] delay = new long[256];
+    private int[] by = new int[256];
+    private int reachedCount;
     private int source = -1;
     private boolean withContested;
     private int[] queue = new int[256];
     private long[] heapKey = new long[64];
     private int[] heapNode = new int[64];
     private int heapSize;
-    private int[] reached = new int[256];
-    private int reachedCount;
 
     Search(SignalGraph graph) {
         this.graph = graph;
-        this.mark = new int[graph.nodes];
-        this.dist = new long[graph.nodes];
-        this.pred = new int[graph.nodes];
-        this.done = new boolean[graph.nodes];
+        this.number = new int[graph.nodes];
     }
 
     /** Searches from a node, unless the last search was the same. */
     void from(int node, boolean contestedToo) {
-        if (node == source && contestedToo == withContested) {
+        boolean contested = contestedToo && graph.anyContested;
+        if (node == source && contested == withContested) {
             return;
         }
         source = node;
-        withContested = contestedToo;
+        withContested = contested;
         search(node, contestedToo, null);
     }
 
@@ -49,7 +52,11 @@ final class Search {
     }
 
     private void search(int node, boolean contestedToo, @Nullable BitSet avoided) {
-        run++;
+        first += reachedCount;
+        if (first > Integer.MAX_VALUE - graph.nodes) {
+            Arrays.fill(number, 0);
+            first = 1;
+        }
         reachedCount = 0;
         heapSize = 0;
         reach(node, 0, -1);
@@ -61,17 +68,15 @@ final class Search {
         while (true) {
             while (head < tail) {
                 int u = queue[head++];
-                if (done[u] || dist[u] != level) {
-                    continue;
+                if (delayTo(u) != level) {
+                    continue; // it has been reached sooner since
                 }
-                done[u] = true;
                 for (int e = graph.start[u], end = graph.start[u + 1]; e < end; e++) {
                     int v = graph.to[e];
                     long d = level + graph.delay[e];
-                    if ((mark[v] == run && d >= dist[v]) || (skipContested && graph.contested[e])) {
-                        continue;
-                    }
-                    if (avoided != null && avoided.get(v)) {
+                    if ((number[v] >= first && d >= delay[number[v] - first])
+                            || (skipContested && graph.contested[e])
+                            || (avoided != null && avoided.get(v))) {
                         continue;
                     }
                     reach(v, d, e);
@@ -101,30 +106,33 @@ final class Search {
     }
 
     private void reach(int node, long distance, int edge) {
-        if (mark[node] != run) {
-            mark[node] = run;
-            done[node] = false;
-            if (reachedCount == reached.length) {
-                reached = Arrays.copyOf(reached, reachedCount * 2);
+        int at = number[node] - first;
+        if (at < 0) {
+            at = reachedCount++;
+            if (at == reached.length) {
+                reached = Arrays.copyOf(reached, at * 2);
+                delay = Arrays.copyOf(delay, at * 2);
+                by = Arrays.copyOf(by, at * 2);
             }
-            reached[reachedCount++] = node;
+            reached[at] = node;
+            number[node] = first + at;
         }
-        dist[node] = distance;
-        pred[node] = edge;
+        delay[at] = distance;
+        by[at] = edge;
     }
 
     boolean reaches(int node) {
-        return node >= 0 && mark[node] == run;
+        return node >= 0 && number[node] >= first;
     }
 
-    /** Delay in nanoseconds from the source, edges only. */
+    /** Delay in nanoseconds from the source, edges only, to a reached node. */
     long delayTo(int node) {
-        return dist[node];
+        return delay[number[node] - first];
     }
 
-    /** The edge by which the node is reached; -1 at the source. */
+    /** The edge by which a reached node is reached; -1 at the source. */
     int edgeTo(int node) {
-        return pred[node];
+        return by[number[node] - first];
     }
 
     /** Everything reached, in the order first seen. */
@@ -138,15 +146,15 @@ final class Search {
         int[] path = new int[hops];
         int at = node;
         for (int i = hops - 1; i >= 0; i--) {
-            path[i] = pred[at];
-            at = graph.from[pred[at]];
+            path[i] = edgeTo(at);
+            at = graph.from[path[i]];
         }
         return path;
     }
 
     int hops(int node) {
         int hops = 0;
-        for (int e = pred[node]; e >= 0; e = pred[graph.from[e]]) {
+        for (int e = edgeTo(node); e >= 0; e = edgeTo(graph.from[e])) {
             hops++;
         }
         return hops;
@@ -157,7 +165,7 @@ final class Search {
         if (node == over) {
             return true;
         }
-        for (int e = pred[node]; e >= 0; e = pred[graph.from[e]]) {
+        for (int e = edgeTo(node); e >= 0; e = edgeTo(graph.from[e])) {
             if (graph.from[e] == over) {
                 return true;
             }

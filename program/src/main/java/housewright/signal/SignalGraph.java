@@ -1,5 +1,6 @@
 package housewright.signal;
 
+import housewright.model.Feed;
 import housewright.model.LocalRef.Spot;
 import housewright.model.Project;
 import housewright.model.Ref.Address;
@@ -31,6 +32,8 @@ final class SignalGraph {
     final long[] delay;
     final double[] gain;
     final Cause[] cause;
+    /** A proof over the edge may have to say what it takes for granted. */
+    final boolean[] notable;
     /** One of several sources patched to a leaving channel; only one of them can hold. */
     final boolean[] contested;
 
@@ -47,6 +50,10 @@ final class SignalGraph {
     private final List<OpenNodes.Extra> extras;
     private final int laidOut;
     private final int[] owner;
+    private final Layout.Local[] places;
+    /** What each feed asks, in the order of the file. */
+    final List<Asked> asked;
+
     private final @Nullable Address[] addresses;
     private int @Nullable [] inStart;
     private int @Nullable [] inEdge;
@@ -65,6 +72,7 @@ final class SignalGraph {
         this.notHolding = builder.notHolding;
         this.gatedBy = gatedBy;
         this.owner = owners();
+        this.places = places();
         this.addresses = new Address[nodes];
         BitSet gated = new BitSet(nodes);
         gatedBy.keySet().forEach(gated::set);
@@ -90,6 +98,7 @@ final class SignalGraph {
         delay = new long[kept];
         gain = new double[kept];
         cause = new Cause[kept];
+        notable = new boolean[kept];
         for (int e = 0; e < found.count; e++) {
             if (found.from[e] < 0) {
                 continue;
@@ -100,11 +109,16 @@ final class SignalGraph {
             delay[at] = found.delay[e];
             gain[at] = found.gain[e];
             cause[at] = found.cause[e];
+            notable[at] = found.notable[e];
         }
         contested = new boolean[kept];
         anyContested = !contestedAt.isEmpty();
         for (int e = 0; anyContested && e < kept; e++) {
             contested[e] = cause[e] instanceof Cause.ByPatch && contestedAt.get(to[e]);
+        }
+        asked = new ArrayList<>(project.feeds().size());
+        for (Feed feed : project.feeds().values()) {
+            asked.add(new Asked(feed, this));
         }
     }
 
@@ -120,6 +134,21 @@ final class SignalGraph {
             owners[laidOut + i] = extras.get(i).piece();
         }
         return owners;
+    }
+
+    private Layout.Local[] places() {
+        Layout.Local[] all = new Layout.Local[nodes];
+        for (Piece piece : pieces) {
+            Layout layout = piece.layout();
+            int size = layout == null ? 0 : layout.nodes.size();
+            for (int local = 0; layout != null && local < size; local++) {
+                all[piece.base() + local] = layout.nodes.get(local);
+            }
+        }
+        for (int i = 0; i < extras.size(); i++) {
+            all[laidOut + i] = extras.get(i).place();
+        }
+        return all;
     }
 
     /** Leaving channels with several sources patched to them; a muted one is patched all the same. */
@@ -179,26 +208,22 @@ final class SignalGraph {
         return owner[node];
     }
 
+    /** What the node is. */
+    Layout.Local place(int node) {
+        return places[node];
+    }
+
     Spot spot(int node) {
-        Layout layout = piece(node).layout();
-        return node >= laidOut || layout == null
-                ? extras.get(node - laidOut).spot()
-                : layout.nodes.get(node - piece(node).base()).spot();
+        return places[node].spot();
     }
 
     Side side(int node) {
-        Layout layout = piece(node).layout();
-        return node >= laidOut || layout == null
-                ? extras.get(node - laidOut).side()
-                : layout.nodes.get(node - piece(node).base()).side();
+        return places[node].side();
     }
 
     @Nullable
     Socket socket(int node) {
-        Layout layout = piece(node).layout();
-        return node >= laidOut || layout == null
-                ? extras.get(node - laidOut).socket()
-                : layout.nodes.get(node - piece(node).base()).socket();
+        return places[node].socket();
     }
 
     /** The signal on this node; on a passive port that of what it is given. */
@@ -223,12 +248,7 @@ final class SignalGraph {
     Address address(int node) {
         Address known = addresses[node];
         if (known == null) {
-            Spot spot = spot(node);
-            Socket socket = socket(node);
-            boolean single = socket != null
-                    && !socket.open()
-                    && (socket.arriving().isEmpty() ? socket.leaving() : socket.arriving()).size() == 1;
-            known = new Address(piece(node).id(), single ? new Spot(spot.name(), null) : spot);
+            known = new Address(piece(node).id(), places[node].said());
             addresses[node] = known;
         }
         return known;

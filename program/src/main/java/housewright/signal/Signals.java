@@ -141,16 +141,14 @@ public final class Signals {
 
     /** The nodes where a feed begins: for measuring, and for checking against other programs. */
     public int[] startNodes(Feed feed) {
-        return Prover.pairs(feed).stream()
-                .mapToInt(pair -> graph.end(pair.from(), true))
-                .toArray();
+        return new Asked(feed, graph)
+                .pairs.stream().mapToInt(Asked.Pair::source).toArray();
     }
 
     /** The nodes where a feed must arrive, in the order of {@link #startNodes}. */
     public int[] endNodes(Feed feed) {
-        return Prover.pairs(feed).stream()
-                .mapToInt(pair -> graph.end(pair.to(), false))
-                .toArray();
+        return new Asked(feed, graph)
+                .pairs.stream().mapToInt(Asked.Pair::destination).toArray();
     }
 
     SignalGraph graph() {
