@@ -16,13 +16,16 @@ public record MendDocument(
 
         @Doc("State before the mend") FeedState state,
 
-        @Doc("The cheapest first; the first is the one that is tried out and applied")
+        @Doc("The cheapest first; after it, where that is another, the one thing that mends more feeds with it")
         List<MendPart> mends,
 
-        @Doc("State with the first mend; null where there is none") @Nullable
+        @Doc("Which of them is taken: tried out, and applied on request; counted from 1, 0 where there is none")
+        int taken,
+
+        @Doc("State with the mend that is taken; null where there is none") @Nullable
         FeedState stateAfter,
 
-        @Doc("Other feeds that are in another state with the first mend; none is in a worse one")
+        @Doc("Other feeds that are in another state with it; none is in a worse one")
         List<OtherFeed> others,
 
         @Doc("What changes in the file, in the lines of a unified diff")
@@ -33,13 +36,14 @@ public record MendDocument(
     /** Another feed that the mend changes. */
     public record OtherFeed(String id, FeedState stateAfter) {}
 
-    /** @param mending the first mend tried out; null where there is none */
+    /** @param mending the mend that is taken, tried out; null where there is none */
     public static MendDocument of(Study study, FeedProof proof, @Nullable Mending mending, boolean applied) {
         return new MendDocument(
                 Parts.project(study),
                 proof.feed().id(),
                 proof.state(),
                 study.mends(proof).stream().map(Parts::mend).toList(),
+                mending == null ? 0 : study.mends(proof).indexOf(mending.mend()) + 1,
                 mending == null ? null : mending.state(),
                 mending == null
                         ? List.of()

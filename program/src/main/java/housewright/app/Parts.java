@@ -91,7 +91,10 @@ public final class Parts {
             List<ChangePart> changes,
 
             @Doc("What the price or the lengths take for granted")
-            List<String> assumed) {}
+            List<String> assumed,
+
+            @Doc("Ids of other feeds that it proves as well")
+            List<String> alsoMends) {}
 
     /** One change of the project file. */
     public record ChangePart(
@@ -174,7 +177,8 @@ public final class Parts {
     }
 
     static MendPart mend(Mend mend) {
-        return new MendPart(mend.steps(), mend.price(), mend.minutes(), changes(mend.changes()), mend.assumed());
+        return new MendPart(
+                mend.steps(), mend.price(), mend.minutes(), changes(mend.changes()), mend.assumed(), mend.alsoMends());
     }
 
     static List<ChangePart> changes(List<Change> changes) {

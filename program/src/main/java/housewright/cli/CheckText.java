@@ -7,6 +7,7 @@ import housewright.finding.RuleFailure;
 import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.model.Feed;
+import housewright.model.change.Change;
 import housewright.signal.FeedProof;
 import housewright.signal.FeedState;
 import housewright.signal.Moment;
@@ -14,8 +15,10 @@ import housewright.signal.PairProof;
 import housewright.study.Study;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** The answer of {@code check}, the most important first. */
@@ -72,9 +75,10 @@ final class CheckText {
 
     private void failing(List<FeedProof> failing) {
         int shown = all ? failing.size() : Math.min(MOST_FEEDS, failing.size());
+        Map<List<Change>, String> said = new HashMap<>();
         for (FeedProof proof : failing.subList(0, shown)) {
             page.blank();
-            FeedText.trouble(page, study, proof, file);
+            FeedText.trouble(page, study, proof, file, said);
         }
         more(failing.size() - shown, "feed", "feeds");
     }

@@ -2,6 +2,7 @@ package housewright.cli;
 
 import housewright.finding.Exempted;
 import housewright.model.About;
+import housewright.model.change.Change;
 import housewright.signal.FeedProof;
 import housewright.signal.FeedState;
 import housewright.signal.Mend;
@@ -9,6 +10,7 @@ import housewright.signal.PairProof;
 import housewright.signal.Stop;
 import housewright.study.Study;
 import java.util.List;
+import java.util.Map;
 
 /** A feed and its mends in words. */
 final class FeedText {
@@ -93,8 +95,12 @@ final class FeedText {
         return word ? (char) (words.charAt(0) - 'a' + 'A') + words.substring(1) : words;
     }
 
-    /** A feed that is not proven, in a few lines. */
-    static void trouble(Page page, Study study, FeedProof proof, String file) {
+    /**
+     * A feed that is not proven, in a few lines.
+     *
+     * @param said mends told already, by the feed they were told with; added to
+     */
+    static void trouble(Page page, Study study, FeedProof proof, String file, Map<List<Change>, String> said) {
         page.hanging(ink(proof.state()), mark(proof.state()), trouble(proof) + ".");
         String reason = reason(firstFailing(proof));
         if (!reason.isEmpty()) {
@@ -111,16 +117,26 @@ final class FeedText {
         }
         List<Mend> mends = study.mends(proof);
         if (mends.isEmpty()) {
-            page.hanging("  ", "No mend within reach is known: something on the way is missing, or not known yet.");
-        } else {
-            mend(
-                    page,
-                    study,
-                    mends.getFirst(),
-                    MOST_STEPS,
-                    file + " " + proof.feed().id());
+            page.hanging("  ", NO_MEND);
+        }
+        for (Mend mend : mends) {
+            String earlier = said.putIfAbsent(mend.changes(), proof.feed().id());
+            if (earlier != null) {
+                page.line("  Mended with " + earlier + ", above.");
+            } else {
+                mend(
+                        page,
+                        study,
+                        mend.equals(mends.getFirst()) ? "Mend" : "Or",
+                        mend,
+                        MOST_STEPS,
+                        file + " " + proof.feed().id());
+            }
         }
     }
+
+    static final String NO_MEND =
+            "No mend is known: something on the way is missing or not known yet, or it is a loudspeaker line or mains, which are left to people.";
 
     /** The things a path passes. */
     private static String way(PairProof pair) {
@@ -137,8 +153,14 @@ final class FeedText {
     }
 
     /** @param arguments file and feed, for the command that shows the rest of a long mend */
-    static void mend(Page page, Study study, Mend mend, int most, String arguments) {
-        page.line("  Mend (" + cost(study, mend) + "):");
+    static void mend(Page page, Study study, String word, Mend mend, int most, String arguments) {
+        int also = mend.alsoMends().size();
+        String others = also == 0
+                ? ""
+                : also == 1
+                        ? ", mends " + mend.alsoMends().getFirst() + ", too"
+                        : ", mends " + also + " other feeds, too";
+        page.line("  " + word + " (" + cost(study, mend) + others + "):");
         List<String> steps = mend.steps();
         boolean all = steps.size() <= most;
         for (int i = 0; i < (all ? steps.size() : most); i++) {

@@ -14,7 +14,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** The cheapest mend of a feed, shown or made. */
+/** A mend of a feed, shown or made. */
 @Command(
         name = "mend",
         header = "Finds the cheapest change that makes a feed true, and makes it on request.",
@@ -29,6 +29,13 @@ final class MendCommand extends FileCommand {
     @Option(names = "--apply", description = "Write the change into FILE; everything else in it stays as it is.")
     boolean apply;
 
+    @Option(
+            names = "--take",
+            paramLabel = "N",
+            description = "Which mend, where there are two: 1, the cheapest, or 2, the one that mends more feeds.",
+            defaultValue = "1")
+    int take;
+
     MendCommand(Desk desk) {
         super(desk);
     }
@@ -39,6 +46,9 @@ final class MendCommand extends FileCommand {
         @Nullable FeedProof proof = desk.find(study, project, feed);
         if (proof == null) {
             return Status.CANNOT;
+        }
+        if (take < 1 || (take > 1 && take > study.mends(proof).size())) {
+            return desk.refuse("there is no mend " + take + " of " + feed + "; " + there(study.mends(proof)) + ".");
         }
         Mending mending = desk.during("Looking for the cheapest mend of " + feed, () -> mending(project, study, proof));
         boolean applied = false;
@@ -51,7 +61,7 @@ final class MendCommand extends FileCommand {
         if (json) {
             desk.print(MendDocument.of(study, proof, mending, applied));
         } else {
-            String arguments = quoted() + " " + feed + (today ? " --today" : "");
+            String arguments = quoted() + " " + feed + (today ? " --today" : "") + (take > 1 ? " --take " + take : "");
             desk.print(new MendText(desk.page(), study, proof, mending).write(applied, arguments));
         }
         return applied && mending != null && mending.state() == FeedState.PROVEN
@@ -59,8 +69,12 @@ final class MendCommand extends FileCommand {
                 : TraceCommand.status(proof);
     }
 
-    private static @Nullable Mending mending(ProjectFile project, Study study, FeedProof proof) {
+    private static String there(List<Mend> mends) {
+        return mends.isEmpty() ? "there is none" : mends.size() == 1 ? "there is one" : "there are " + mends.size();
+    }
+
+    private @Nullable Mending mending(ProjectFile project, Study study, FeedProof proof) {
         List<Mend> mends = study.mends(proof);
-        return mends.isEmpty() ? null : Mending.of(project, study, proof, mends.getFirst());
+        return mends.isEmpty() ? null : Mending.of(project, study, proof, mends.get(take - 1));
     }
 }

@@ -3,6 +3,7 @@ package housewright.cli;
 import housewright.app.Mending;
 import housewright.signal.FeedProof;
 import housewright.signal.FeedState;
+import housewright.signal.Mend;
 import housewright.study.Study;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +16,7 @@ final class MendText {
     private final FeedProof proof;
     private final @Nullable Mending mending;
 
-    /** @param mending the cheapest mend tried out; null where there is none */
+    /** @param mending the mend that is taken, tried out; null where there is none */
     MendText(Page page, Study study, FeedProof proof, @Nullable Mending mending) {
         this.page = page;
         this.study = study;
@@ -43,9 +44,9 @@ final class MendText {
             return page.wrapped(
                     study.comesWithTheWork(proof)
                             ? "It is proven in the target: the work brings it."
-                            : "No mend within reach is known: something on the way is missing, or not known yet.");
+                            : FeedText.NO_MEND);
         }
-        FeedText.mend(page, study, mending.mend(), Integer.MAX_VALUE, "");
+        FeedText.mend(page, study, "Mend", mending.mend(), Integer.MAX_VALUE, "");
         if (!mending.mend().assumed().isEmpty()) {
             page.hanging(
                     "  Taken for granted: ", String.join("; ", mending.mend().assumed()) + ".");
@@ -57,6 +58,12 @@ final class MendText {
         page.blank().wrapped(outcome(mending, applied));
         if (!applied) {
             page.line("Apply it: housewright mend " + arguments + " --apply");
+            List<Mend> mends = study.mends(proof);
+            if (mends.size() > 1 && mending.mend().equals(mends.getFirst())) {
+                page.blank();
+                FeedText.mend(page, study, "Or", mends.get(1), Integer.MAX_VALUE, "");
+                page.line("Look at it: housewright mend " + arguments + " --take 2");
+            }
         }
         return page;
     }

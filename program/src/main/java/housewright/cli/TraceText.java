@@ -17,7 +17,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /** One feed step by step. */
 final class TraceText {
@@ -264,12 +263,12 @@ final class TraceText {
             page.wrapped("It is proven in the target: the work brings it.");
             return;
         }
-        @Nullable
-        Mend mend = study.mends(proof).isEmpty() ? null : study.mends(proof).getFirst();
-        if (mend == null) {
-            page.wrapped("No mend within reach is known: something on the way is missing, or not known yet.");
-        } else {
-            FeedText.mend(page, study, mend, Integer.MAX_VALUE, "");
+        List<Mend> mends = study.mends(proof);
+        if (mends.isEmpty()) {
+            page.wrapped(FeedText.NO_MEND);
+        }
+        for (Mend mend : mends) {
+            FeedText.mend(page, study, mend.equals(mends.getFirst()) ? "Mend" : "Or", mend, Integer.MAX_VALUE, "");
         }
     }
 }

@@ -1,6 +1,8 @@
 package housewright.signal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.PriorityQueue;
@@ -9,8 +11,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The cheapest way from a source to a destination through what is there and what could be, past the places the feed
- * must pass, and within a delay. Dijkstra's algorithm over node and number of places passed; where a delay is asked
- * for, a dearer but quicker way to the same node is kept, too.
+ * must pass, and within a delay. The A* algorithm over node and number of places passed, led by the least cost that
+ * can lie {@link Ahead}; where a delay is asked for, a dearer but quicker way to the same node is kept, too.
  */
 final class CheapestPath {
     /** Ways looked at before giving up; far beyond what a hall of this size needs. */
@@ -21,24 +23,44 @@ final class CheapestPath {
     /** By node and places passed: the least delay of a way gone on with; -1 for none yet. */
     private long[] quickest = {};
 
-    /** By node and places passed: cost and rank of the best way waiting, where no delay is asked for. */
+    /** By node and places passed: cost, rank and delay of one way waiting, to hold others to. */
     private long[] waitingCost = {};
 
     private int[] waitingRank = {};
-    private boolean limited;
+    private long[] waitingDelay = {};
+    /** States written in this search. */
+    private int[] written = {};
 
-    CheapestPath(SignalGraph graph, Possible possible) {
+    private int writtenCount;
+    private boolean limited;
+    /** Ways that cost as much as this are of no use; never more than {@link Ahead#NEVER}. */
+    private long below;
+
+    private BitSet apart = new BitSet();
+
+    private final Ahead ahead;
+    /** By number of places passed: least cost from each node to the next place, and from there to the end. */
+    private long[][] toNext = {};
+
+    private long[] afterNext = {};
+    private long[][] delayToNext = {};
+    private long[] delayAfterNext = {};
+
+    CheapestPath(SignalGraph graph, Prospects.Field field) {
         this.graph = graph;
-        this.possible = possible;
+        this.possible = field.possible();
+        this.ahead = field.ahead();
     }
 
     /**
      * What is asked.
      *
      * @param through nodes to pass, in order
+     * @param apart nodes not to pass
      * @param limitNanos longest delay, from the source on; {@code Long.MAX_VALUE} for none
      */
-    record Question(int source, int destination, List<Integer> through, long startNanos, long limitNanos) {}
+    record Question(
+            int source, int destination, List<Integer> through, BitSet apart, long startNanos, long limitNanos) {}
 
     /** The steps of a way, each once, and what they cost together. */
     record Found(List<Step> steps, long cost) {}
@@ -47,6 +69,7 @@ final class CheapestPath {
             int node,
             int stage,
             long cost,
+            long atLeast,
             long delay,
             int rank,
             int hops,
@@ -54,27 +77,24 @@ final class CheapestPath {
             @Nullable Label before,
             List<Step> steps) {}
 
-    /** The cheapest way that uses none of the forbidden; what is bought already costs nothing more. */
+    /**
+     * The cheapest way that uses none of the forbidden and costs less than {@code below}; what is bought already costs
+     * nothing more.
+     */
     @Nullable
-    Found find(Question question, Set<Step> forbidden, @Nullable Step bought) {
-        PriorityQueue<Label> queue = new PriorityQueue<>(CheapestPath::compare);
-        int states = graph.nodes * (question.through().size() + 1);
-        quickest = new long[states];
-        java.util.Arrays.fill(quickest, -1);
-        waitingCost = new long[states];
-        java.util.Arrays.fill(waitingCost, Long.MAX_VALUE);
-        waitingRank = new int[states];
+    Found find(Question question, Set<Step> forbidden, @Nullable Step bought, long below) {
         limited = question.limitNanos() != Long.MAX_VALUE;
-        queue.add(new Label(
-                question.source(),
-                0,
-                bought == null ? 0 : bought.cost(),
-                question.startNanos(),
-                0,
-                0,
-                false,
-                null,
-                List.of()));
+        look(question, bought);
+        long first = (bought == null ? 0 : bought.cost());
+        long least = first + least(question.source(), 0);
+        if (least >= Math.min(below, Ahead.NEVER)) {
+            return null;
+        }
+        PriorityQueue<Label> queue = new PriorityQueue<>(CheapestPath::compare);
+        forget(graph.nodes * (question.through().size() + 1));
+        this.below = Math.min(below, Ahead.NEVER);
+        this.apart = question.apart();
+        queue.add(new Label(question.source(), 0, first, least, question.startNanos(), 0, 0, false, null, List.of()));
         int looked = 0;
         while (!queue.isEmpty() && looked++ < MOST) {
             Label at = queue.remove();
@@ -87,6 +107,7 @@ final class CheapestPath {
             if (known >= 0 && (!limited || known <= at.delay())) {
                 continue;
             }
+            write(state);
             quickest[state] = at.delay();
             if (at.node() == question.destination()
                     && stage == question.through().size()) {
@@ -97,9 +118,67 @@ final class CheapestPath {
         return null;
     }
 
+    /** No way on which a step is bought beforehand costs less. */
+    long least(Question question, Step bought) {
+        return ahead.leastWith(bought, question.source(), question.destination());
+    }
+
+    private void look(Question question, @Nullable Step bought) {
+        List<Integer> targets = new ArrayList<>(question.through());
+        targets.add(question.destination());
+        int count = targets.size();
+        toNext = new long[count][];
+        afterNext = new long[count];
+        delayToNext = new long[count][];
+        delayAfterNext = new long[count];
+        for (int i = count - 1; i >= 0; i--) {
+            int target = targets.get(i);
+            toNext[i] = bought == null ? ahead.costTo(target) : ahead.costTo(target, bought);
+            delayToNext[i] = limited ? ahead.delayTo(target) : new long[0];
+            if (i + 1 < count) {
+                afterNext[i] = toNext[i + 1][target] + afterNext[i + 1];
+                delayAfterNext[i] = limited ? delayToNext[i + 1][target] + delayAfterNext[i + 1] : 0;
+            }
+        }
+    }
+
+    /** The least that a way from here on can cost. */
+    private long least(int node, int stage) {
+        return Math.min(Ahead.NEVER, toNext[stage][node] + afterNext[stage]);
+    }
+
+    private boolean inTime(int node, int stage, long delay, long limit) {
+        return !limited || delay + Math.min(Ahead.NEVER, delayToNext[stage][node] + delayAfterNext[stage]) <= limit;
+    }
+
+    /** Makes room, or clears what the last search wrote. */
+    private void forget(int states) {
+        if (quickest.length < states) {
+            quickest = new long[states];
+            Arrays.fill(quickest, -1);
+            waitingCost = new long[states];
+            Arrays.fill(waitingCost, Long.MAX_VALUE);
+            waitingRank = new int[states];
+            waitingDelay = new long[states];
+            written = new int[states];
+        } else {
+            for (int i = 0; i < writtenCount; i++) {
+                quickest[written[i]] = -1;
+                waitingCost[written[i]] = Long.MAX_VALUE;
+            }
+        }
+        writtenCount = 0;
+    }
+
+    private void write(int state) {
+        if (quickest[state] < 0 && waitingCost[state] == Long.MAX_VALUE) {
+            written[writtenCount++] = state;
+        }
+    }
+
     private static int compare(Label one, Label other) {
-        if (one.cost() != other.cost()) {
-            return Long.compare(one.cost(), other.cost());
+        if (one.atLeast() != other.atLeast()) {
+            return Long.compare(one.atLeast(), other.atLeast());
         }
         if (one.rank() != other.rank()) {
             return Integer.compare(one.rank(), other.rank());
@@ -117,15 +196,21 @@ final class CheapestPath {
         int node = at.node();
         for (int e = graph.start[node]; e < graph.start[node + 1]; e++) {
             long delay = at.delay() + graph.delay[e];
-            if (!graph.contested[e] && delay <= limit && isBetter(graph.to[e], stage, at.cost(), delay, at.rank())) {
+            int next = graph.to[e];
+            long least = at.cost() + least(next, stage);
+            if (!graph.contested[e]
+                    && least < below
+                    && !apart.get(next)
+                    && inTime(next, stage, delay, limit)
+                    && isBetter(next, stage, at.cost(), delay, at.rank())) {
                 queue.add(new Label(
-                        graph.to[e], stage, at.cost(), delay, at.rank(), at.hops() + 1, false, at, List.of()));
+                        next, stage, at.cost(), least, delay, at.rank(), at.hops() + 1, false, at, List.of()));
             }
         }
         for (Possible.Offer offer : possible.from(node)) {
             long delay = at.delay() + offer.delayNanos();
             boolean pointless = offer.isPatch() && at.byPatch() && stage == at.stage() && possible.patchesFreely(node);
-            if (delay <= limit && !pointless) {
+            if (!pointless && !apart.get(offer.to()) && inTime(offer.to(), stage, delay, limit)) {
                 offer(at, stage, delay, offer, forbidden, bought, queue);
             }
         }
@@ -137,15 +222,19 @@ final class CheapestPath {
         if (quickest[state] >= 0 && (!limited || quickest[state] <= delay)) {
             return false;
         }
-        if (limited) {
-            return true;
+        boolean dearer = cost > waitingCost[state] || (cost == waitingCost[state] && rank >= waitingRank[state]);
+        if (dearer && (!limited || delay >= waitingDelay[state])) {
+            return false;
         }
-        boolean better = cost < waitingCost[state] || (cost == waitingCost[state] && rank < waitingRank[state]);
-        if (better) {
+        // where a delay is asked for, a dearer but quicker way waits beside it, and it goes on being what others are
+        // held to
+        if (!dearer && (!limited || delay <= waitingDelay[state] || waitingCost[state] == Long.MAX_VALUE)) {
+            write(state);
             waitingCost[state] = cost;
             waitingRank[state] = rank;
+            waitingDelay[state] = delay;
         }
-        return better;
+        return true;
     }
 
     private void offer(
@@ -163,11 +252,11 @@ final class CheapestPath {
             }
             cost += step.equals(bought) ? 0 : step.cost();
         }
-        // of patches that cost the same, one from deep in is what a person would set
-        int rank = at.rank() + offer.rank() + (offer.isPatch() ? Math.max(0, 50 - at.hops()) : 0);
-        if (isBetter(offer.to(), stage, cost, delay, rank)) {
-            queue.add(
-                    new Label(offer.to(), stage, cost, delay, rank, at.hops() + 1, offer.isPatch(), at, offer.steps()));
+        int rank = at.rank() + offer.rankAfter(at.hops());
+        long least = cost + least(offer.to(), stage);
+        if (least < below && isBetter(offer.to(), stage, cost, delay, rank)) {
+            queue.add(new Label(
+                    offer.to(), stage, cost, least, delay, rank, at.hops() + 1, offer.isPatch(), at, offer.steps()));
         }
     }
 

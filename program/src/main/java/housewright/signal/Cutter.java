@@ -47,7 +47,7 @@ final class Cutter {
             Signals after = cut.keys().isEmpty() ? signals : signals.with(Change.apply(signals.project(), changes));
             PairProof arriving = arriving(after, feed);
             if (arriving == null) {
-                if (Mender.harmsNothing(signals, after)) {
+                if (harmsNothing(after)) {
                     return List.of(mend(cut, changes));
                 }
                 continue;
@@ -72,11 +72,14 @@ final class Cutter {
                 .orElse(null);
     }
 
+    private boolean harmsNothing(Signals after) {
+        return signals.prospects().trials.harmsNothing(after);
+    }
+
     private boolean isHarmless(Step step) {
         return harmless.computeIfAbsent(
                 step.key().toString(),
-                key -> Mender.harmsNothing(
-                        signals, signals.with(Change.apply(signals.project(), changes(Set.of(key))))));
+                key -> harmsNothing(signals.with(Change.apply(signals.project(), changes(Set.of(key))))));
     }
 
     private List<Change> changes(Set<String> keys) {
@@ -103,7 +106,7 @@ final class Cutter {
                 words.addAll(step.done().on(signals.project(), ids).words());
             }
         }
-        return new Mend(changes, words, Cost.price(cut.cost()), Cost.minutes(cut.cost()), List.of());
+        return new Mend(changes, words, Cost.price(cut.cost()), Cost.minutes(cut.cost()), List.of(), List.of());
     }
 
     /** What could be taken away so that this hop no longer holds. */

@@ -35,7 +35,11 @@ final class FreePorts {
     boolean agree(int from, int to) {
         Port out = portOf(from);
         Port in = portOf(to);
-        if (out == null || in == null || out.connector() == Connector.NONE || in.connector() == Connector.NONE) {
+        if (out == null
+                || in == null
+                || out.connector() == Connector.NONE
+                || in.connector() == Connector.NONE
+                || areBothUsbHosts(out, in)) {
             return false;
         }
         String speaks = graph.protocol(from);
@@ -67,8 +71,17 @@ final class FreePorts {
         return from.connector() != Connector.NONE
                 && to.connector() != Connector.NONE
                 && from.signal() == to.signal()
+                && !areBothUsbHosts(from, to)
                 && (from.protocol() == null
                         || to.protocol() == null
                         || from.protocol().equals(to.protocol()));
+    }
+
+    /** A USB A port is a host's, and two hosts are not joined (USB 2.0 specification, section 6.2, from memory). */
+    private static boolean areBothUsbHosts(Port one, Port other) {
+        return one.both() != null
+                && other.both() != null
+                && one.connector() == Connector.USB_A
+                && other.connector() == Connector.USB_A;
     }
 }

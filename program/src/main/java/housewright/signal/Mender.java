@@ -1,38 +1,31 @@
 package housewright.signal;
 
+import housewright.model.Cable;
 import housewright.model.Equipment;
 import housewright.model.Feed;
 import housewright.model.Life;
 import housewright.model.Project;
-import housewright.model.Ref.Address;
 import housewright.model.change.Change;
 import housewright.model.change.Section;
-import housewright.signal.GraphBuilder.PortKey;
-import housewright.unit.Delay;
-import housewright.unit.VideoFormat;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.BitSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.PriorityQueue;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds the cheapest mend of a feed, by price, minutes, number of changes.
+ * Finds mends of a feed: the cheapest by price, minutes, number of changes; and, where it is another, the single thing
+ * that mends the most other feeds with it, which is as a rule what came apart.
  *
- * <p>For one pair: the cheapest way through what could be (see {@link Possible}) is tried on the project. Where it
- * does not hold (two steps want one port, another feed would break, a never-feed would be let through), each of its
- * steps in turn is forbidden and the next cheapest way is tried (Lawler's way of listing solutions in order). A step
- * that may serve a way more than once is also tried as bought beforehand. Every change lies on the way of the feed
- * itself; at most one converter stands between two ports.
+ * <p>For one pair see {@link PairMender}. Every change lies on the way of the feed itself; at most one converter stands
+ * between two ports.
  *
- * <p>What could damage gear or hurt somebody is never offered, see {@link SafeToOffer}.
+ * <p>A mend by which a source of a feed arrives where another belongs, too, is only taken where there is none other, and
+ * never where it is made of patch entries. What could damage gear or hurt somebody is never offered, see {@link SafeToOffer}.
  *
  * <p>For several pairs: one after the other, each using what the earlier ones added, in the best order (all orders of
  * up to {@value #MOST_ORDERED} broken pairs, else the order of the file).
@@ -42,90 +35,194 @@ import org.jspecify.annotations.Nullable;
 final class Mender {
     private static final int MOST_ORDERED = 4;
 
-    /** Ways tried on the project before giving up on a pair. */
-    private static final int MOST_TRIES = 40;
+    /** Where one thing mends this many other feeds, a cheaper mend of the one feed is not looked for everywhere. */
+    private static final int MANY = 3;
 
-    /** Parts of the solutions looked into before giving up on a pair. */
-    private static final int MOST_PARTS = 120;
+    private static final int KEEPING_MINUTES = 5;
+
+    /** Single things tried that would close the gap. */
+    private static final int MOST_CLOSERS = 16;
 
     private final Signals signals;
+    private final Trials trials;
     /** Pairs mended already on the same state of the project: many orders begin alike. */
-    private final Map<Signals, Map<Integer, Optional<Mended>>> tried = new HashMap<>();
+    private final Map<Signals, Map<Integer, Known>> tried = new HashMap<>();
+
+    private boolean thorough = true;
+
+    /** A search was ended before it had looked everywhere. */
+    private boolean cutShort;
 
     Mender(Signals signals) {
         this.signals = signals;
+        this.trials = signals.prospects().trials;
     }
 
-    /** A pair mended: the project after it. */
-    private record Mended(Signals after, List<Change> changes, List<String> words, Set<String> assumed, long cost) {}
+    /** A feed or pair mended: the project after it. */
+    private record Mended(Signals after, List<Change> changes, List<String> words, Set<String> assumed, long cost) {
+        Mended and(Mended next) {
+            List<Change> all = new ArrayList<>(changes);
+            all.addAll(next.changes());
+            List<String> said = new ArrayList<>(words);
+            said.addAll(next.words());
+            Set<String> granted = new LinkedHashSet<>(assumed);
+            granted.addAll(next.assumed());
+            return new Mended(next.after(), all, said, granted, cost + next.cost());
+        }
+    }
+
+    /** What came of looking for a mend that costs less than a limit; no mend is only known for limits up to this. */
+    private record Known(long below, @Nullable Mended mended) {}
 
     List<Mend> mends(FeedProof proof) {
         if (proof.proven() || !(signals.moment() instanceof Moment.Target)) {
             return List.of();
         }
         if (proof.state() == FeedState.ARRIVES) {
-            return new Cutter(signals).cut(proof.feed());
+            return new Cutter(signals)
+                    .cut(proof.feed()).stream()
+                            .map(mend -> mend.alsoMending(also(proof.feed(), mend.changes())))
+                            .toList();
         }
         if (proof.feed().never() || proof.pairs().isEmpty()) {
             return List.of();
         }
-        Mended best = mend(signals, proof.feed());
+        Mended whole = sooner(proof);
+        whole = whole == null ? closing(proof.feed()) : whole;
+        thorough = whole == null || also(proof.feed(), whole.changes()).size() < MANY;
+        // one that costs as much may be the likelier one
+        Mended best = mend(signals, proof.feed(), whole == null ? Long.MAX_VALUE : whole.cost() + 1);
         if (best == null) {
-            best = keeping(proof.feed());
+            best = whole;
         }
-        return best == null ? List.of() : List.of(mend(best));
+        if (best == null || Cost.price(best.cost()).signum() > 0) {
+            Mended kept = keeping(proof.feed(), best == null ? Long.MAX_VALUE : best.cost());
+            best = kept == null ? best : kept;
+        }
+        return best == null ? List.of() : listed(proof.feed(), best, whole);
     }
 
-    private static Mend mend(Mended mended) {
+    private List<Mend> listed(Feed feed, Mended best, @Nullable Mended whole) {
+        Mend first = mend(feed, best);
+        if (whole == null || whole.changes().equals(best.changes())) {
+            return List.of(first);
+        }
+        Mend second = mend(feed, whole);
+        boolean wider = second.alsoMends().size() > first.alsoMends().size();
+        boolean simpler = second.alsoMends().size() == first.alsoMends().size()
+                && second.changes().size() < first.changes().size();
+        return wider || simpler ? List.of(first, second) : List.of(first);
+    }
+
+    private Mend mend(Feed feed, Mended mended) {
+        Set<String> assumed = new LinkedHashSet<>(mended.assumed());
+        if (cutShort) {
+            assumed.add("a cheaper mend may exist: the search for one was ended early");
+        }
         return new Mend(
                 mended.changes(),
                 mended.words(),
                 Cost.price(mended.cost()),
                 Cost.minutes(mended.cost()),
-                List.copyOf(mended.assumed()));
+                List.copyOf(assumed),
+                also(feed, mended.changes()));
     }
 
-    /** All broken pairs, in the best order. */
-    private @Nullable Mended mend(Signals from, Feed feed) {
+    /** Other feeds that these changes prove as well. */
+    private List<String> also(Feed feed, List<Change> changes) {
+        Signals after = signals.with(Change.apply(signals.project(), changes));
+        List<String> also = new ArrayList<>();
+        for (FeedProof proof : after.proofs()) {
+            String id = proof.feed().id();
+            boolean was = signals.findProof(id).map(FeedProof::proven).orElse(true);
+            if (proof.proven() && !was && !id.equals(feed.id())) {
+                also.add(id);
+            }
+        }
+        return also;
+    }
+
+    /** A late feed in time, by a delay that was set too long. */
+    private @Nullable Mended sooner(FeedProof proof) {
         Mended best = null;
-        for (List<Integer> order : orders(broken(from, feed))) {
-            Mended mended = inOrder(from, feed, order, best == null ? Long.MAX_VALUE : best.cost());
-            if (mended != null && (best == null || mended.cost() < best.cost())) {
-                best = mended;
+        long limit = PairMender.limit(signals.graph(), proof.feed());
+        for (Step step : PossibleDelays.of(signals.graph(), proof, limit)) {
+            Trials.Outcome outcome = trials.of(List.of(step));
+            if (outcome != null
+                    && Closers.holdsAll(outcome.proven(), Trials.pairs(signals, proof.feed()))
+                    && (best == null || outcome.cost() < best.cost())) {
+                best = mended(signals, outcome);
             }
         }
         return best;
     }
 
-    private @Nullable Mended inOrder(Signals from, Feed feed, List<Integer> order, long limit) {
+    /** The single thing that mends the whole feed and closes the gap of the most others. */
+    private @Nullable Mended closing(Feed feed) {
+        BitSet broken = Trials.pairs(signals, feed);
+        BitSet whole = (BitSet) broken.clone();
+        broken.andNot(trials.proven());
+        Mended best = null;
+        int most = 0;
+        int tries = 0;
+        for (Closers.Closer closer : signals.prospects().closers().of(broken)) {
+            if (tries++ == MOST_CLOSERS || closer.pairs().cardinality() <= most) {
+                break;
+            }
+            Trials.Outcome outcome = trials.of(closer.steps());
+            if (outcome != null && Closers.holdsAll(outcome.proven(), whole)) {
+                int mended = outcome.proven().cardinality() - trials.proven().cardinality();
+                if (best == null || mended > most || (mended == most && outcome.cost() < best.cost())) {
+                    best = mended(signals, outcome);
+                    most = mended;
+                }
+            }
+        }
+        return best;
+    }
+
+    private static Mended mended(Signals from, Trials.Outcome outcome) {
+        Set<String> assumed = new LinkedHashSet<>(outcome.assumed());
+        if (outcome.crosses()) {
+            assumed.add("a source may also arrive where another of its feed belongs");
+        }
+        return new Mended(from.with(outcome.project()), outcome.changes(), outcome.words(), assumed, outcome.cost());
+    }
+
+    /** All broken pairs, in the best order. */
+    private @Nullable Mended mend(Signals from, Feed feed, long below) {
+        Mended best = null;
+        for (List<Integer> order : orders(broken(from, feed))) {
+            Mended mended = inOrder(from, feed, order, best == null ? below : best.cost());
+            best = mended == null ? best : mended;
+        }
+        return best;
+    }
+
+    private @Nullable Mended inOrder(Signals from, Feed feed, List<Integer> order, long below) {
         Mended sum = new Mended(from, List.of(), List.of(), Set.of(), 0);
         for (int pair : order) {
             if (proof(sum.after(), feed).pairs().get(pair).proven()) {
                 continue;
             }
-            Mended next = known(sum.after(), feed, pair);
-            if (next == null || sum.cost() + next.cost() >= limit) {
+            Mended next = known(sum.after(), feed, pair, below - sum.cost());
+            if (next == null) {
                 return null;
             }
-            sum = joined(sum, next);
+            sum = sum.and(next);
         }
         return proof(sum.after(), feed).proven() ? sum : null;
     }
 
-    private @Nullable Mended known(Signals from, Feed feed, int pair) {
-        return tried.computeIfAbsent(from, key -> new HashMap<>())
-                .computeIfAbsent(pair, key -> Optional.ofNullable(pair(from, feed, pair)))
-                .orElse(null);
-    }
-
-    private static Mended joined(Mended one, Mended next) {
-        List<Change> changes = new ArrayList<>(one.changes());
-        changes.addAll(next.changes());
-        List<String> words = new ArrayList<>(one.words());
-        words.addAll(next.words());
-        Set<String> assumed = new LinkedHashSet<>(one.assumed());
-        assumed.addAll(next.assumed());
-        return new Mended(next.after(), changes, words, assumed, one.cost() + next.cost());
+    private @Nullable Mended known(Signals from, Feed feed, int pair, long below) {
+        Map<Integer, Known> own = tried.computeIfAbsent(from, key -> new HashMap<>());
+        Known known = own.get(pair);
+        if (known == null || (known.mended() == null && known.below() < below)) {
+            known = new Known(below, pair(from, feed, pair, below));
+            own.put(pair, known);
+        }
+        Mended mended = known.mended();
+        return mended == null || mended.cost() >= below ? null : mended;
     }
 
     private static FeedProof proof(Signals at, Feed feed) {
@@ -161,198 +258,93 @@ final class Mender {
         return orders;
     }
 
-    /** A part of all solutions: those that use none of the forbidden steps, with one step bought beforehand. */
-    private record Part(Set<Step> forbidden, @Nullable Step bought, CheapestPath.@Nullable Found best, long atLeast) {}
-
-    /** First without boxes; then with those cheaper than what was found, for only they can do better. */
-    private static @Nullable Mended pair(Signals from, Feed feed, int pair) {
-        Mended plain = pair(from, feed, pair, 0);
-        long limit = plain == null ? Long.MAX_VALUE : Cost.hundredths(Cost.price(plain.cost()));
-        Mended boxed = limit == 0 ? null : pair(from, feed, pair, limit);
-        return plain == null || (boxed != null && boxed.cost() < plain.cost()) ? boxed : plain;
-    }
-
-    private static @Nullable Mended pair(Signals from, Feed feed, int pair, long boxesBelow) {
-        SignalGraph graph = from.graph();
-        CheapestPath.Question question =
-                question(graph, feed, proof(from, feed).pairs().get(pair));
-        if (question == null) {
-            return null;
-        }
-        Possible possible = new Possible(from, boxesBelow);
-        CheapestPath path = new CheapestPath(graph, possible);
-        PriorityQueue<Part> parts =
-                new PriorityQueue<>(Comparator.comparingLong(Part::atLeast).thenComparing(Mender::keys));
-        Set<Set<Step>> seen = new HashSet<>();
-        add(parts, path, question, Set.of(), null);
-        for (Step shared : possible.shared()) {
-            parts.add(new Part(Set.of(), shared, null, shared.cost()));
-        }
-        int tries = 0;
-        for (int looked = 0; !parts.isEmpty() && tries < MOST_TRIES && looked < MOST_PARTS; looked++) {
-            Part part = parts.remove();
-            if (boxesBelow != 0
-                    && boxesBelow != Long.MAX_VALUE
-                    && Cost.hundredths(Cost.price(part.atLeast())) > boxesBelow) {
-                return null; // dearer than what is known already
-            }
-            CheapestPath.Found best = part.best();
-            if (best == null) {
-                add(parts, path, question, part.forbidden(), part.bought());
-                continue;
-            }
-            List<Step> steps = best.steps();
-            if (seen.add(Set.copyOf(steps))) {
-                tries++;
-                Mended mended = tried(from, feed, pair, steps, best.cost());
-                if (mended != null) {
-                    return mended;
-                }
-            }
-            for (Step step : steps) {
-                if (!step.equals(part.bought())) {
-                    Set<Step> forbidden = new HashSet<>(part.forbidden());
-                    forbidden.add(step);
-                    add(parts, path, question, forbidden, part.bought());
-                }
-            }
-        }
-        return null;
-    }
-
-    private static String keys(Part part) {
-        CheapestPath.Found best = part.best();
-        return best == null
-                ? ""
-                : String.join(
-                        "\n",
-                        best.steps().stream().map(step -> step.key().toString()).toList());
-    }
-
-    private static void add(
-            PriorityQueue<Part> parts,
-            CheapestPath path,
-            CheapestPath.Question question,
-            Set<Step> forbidden,
-            @Nullable Step bought) {
-        CheapestPath.Found found = path.find(question, forbidden, bought);
-        if (found != null
-                && !found.steps().isEmpty()
-                && (bought == null || found.steps().contains(bought))) {
-            parts.add(new Part(forbidden, bought, found, found.cost()));
-        }
-    }
-
-    private static CheapestPath.@Nullable Question question(SignalGraph graph, Feed feed, PairProof pair) {
-        int source = graph.end(pair.from(), true);
-        int destination = graph.end(pair.to(), false);
-        List<Address> places =
-                feed.through().stream().flatMap(ref -> ref.addresses().stream()).toList();
-        List<Integer> through = new ArrayList<>();
-        for (Address place : places) {
-            int arriving = graph.end(place, false);
-            int node = arriving >= 0 ? arriving : graph.end(place, true);
-            if (node < 0) {
-                return null;
-            }
-            through.add(node);
-        }
-        if (source < 0 || destination < 0) {
-            return null;
-        }
-        long start = new Explainer(graph).startDelay(source, new int[0], new ArrayList<>(), new ArrayList<>());
-        return new CheapestPath.Question(source, destination, through, start, limit(graph, feed));
-    }
-
-    private static long limit(SignalGraph graph, Feed feed) {
-        Delay within = feed.within();
-        VideoFormat picture = graph.project.about().picture();
-        if (within == null || (within.inFrames() && picture == null)) {
-            return Long.MAX_VALUE;
-        }
-        return within.inFrames() && picture != null ? within.nanos(picture) : Math.round(within.base() * 1e9);
-    }
-
-    /** The project with the steps taken, where that mends the pair and harms nothing. */
-    private static @Nullable Mended tried(Signals from, Feed feed, int pair, List<Step> steps, long cost) {
-        Set<PortKey> taken = new HashSet<>();
-        List<Change> changes = new ArrayList<>();
-        List<String> words = new ArrayList<>();
-        Set<String> assumed = new LinkedHashSet<>();
-        NewIds ids = new NewIds(from.project());
-        Project changed = from.project();
-        for (Step step : steps) {
-            for (PortKey port : step.takes()) {
-                if (!taken.add(port)) {
-                    return null;
-                }
-            }
-            Step.Done done = step.done().on(changed, ids);
-            changed = Change.apply(changed, done.changes());
-            changes.addAll(done.changes());
-            words.addAll(done.words());
-            assumed.addAll(done.assumed());
-        }
-        Signals after = from.with(changed);
-        boolean mends = proof(after, feed).pairs().get(pair).proven();
-        return mends && harmsNothing(from, after) && SafeToOffer.is(changes, after)
-                ? new Mended(after, changes, words, assumed, cost)
-                : null;
-    }
-
-    /** Every pair that was proven still is. */
-    static boolean harmsNothing(Signals before, Signals after) {
-        List<FeedProof> were = before.proofs();
-        List<FeedProof> are = after.proofs();
-        for (int f = 0; f < were.size(); f++) {
-            List<PairProof> then = were.get(f).pairs();
-            List<PairProof> now = are.get(f).pairs();
-            for (int p = 0; p < then.size(); p++) {
-                if (then.get(p).proven() && !now.get(p).proven()) {
-                    return false;
-                }
-            }
-        }
-        return true;
+    private @Nullable Mended pair(Signals from, Feed feed, int pair, long below) {
+        PairMender mender = new PairMender(from, feed, pair, thorough);
+        Trials.Outcome outcome = mender.cheapest(below);
+        cutShort |= mender.wasCutShort();
+        return outcome == null ? null : mended(from, outcome);
     }
 
     /** A piece that was to be struck is kept, with the cables that join it to what stays. */
-    private @Nullable Mended keeping(Feed feed) {
+    private @Nullable Mended keeping(Feed feed, long below) {
         Mended best = null;
-        Project project = signals.project();
-        for (Equipment struck : project.equipment().values()) {
-            if (struck.life() != Life.STRIKE) {
+        BitSet whole = Trials.pairs(signals, feed);
+        List<Trials.Outcome> helping = new ArrayList<>();
+        for (Equipment struck : signals.project().equipment().values()) {
+            Trials.Outcome kept = struck.life() == Life.STRIKE ? trials.of(List.of(keep(struck))) : null;
+            if (kept == null || kept.cost() >= (best == null ? below : best.cost())) {
                 continue;
             }
-            List<Change> changes = new ArrayList<>();
-            changes.add(new Change.Put(Section.EQUIPMENT, struck.id(), Lives.kept(struck)));
+            if (Closers.holdsAll(kept.proven(), whole)) {
+                best = mended(signals, kept);
+            } else if (helps(signals.with(kept.project()), feed, struck.id())) {
+                helping.add(kept);
+            }
+        }
+        for (Trials.Outcome kept : below == Long.MAX_VALUE ? helping : List.<Trials.Outcome>of()) {
+            Mended first = mended(signals, kept);
+            long rest = (best == null ? below : best.cost()) - first.cost();
+            Mended then = rest > 0 ? mend(first.after(), feed, rest) : null;
+            best = then == null ? best : first.and(then);
+        }
+        return best;
+    }
+
+    /** A source of a broken pair arrives in the piece, or the piece leads on to a destination. */
+    private static boolean helps(Signals kept, Feed feed, String piece) {
+        SignalGraph graph = kept.graph();
+        Search search = new Search(graph);
+        for (int broken : broken(kept, feed)) {
+            PairProof pair = proof(kept, feed).pairs().get(broken);
+            int source = graph.end(pair.from(), true);
+            int destination = graph.end(pair.to(), false);
+            if (source < 0 || destination < 0) {
+                continue;
+            }
+            search.from(source, false);
+            for (int node : search.reached()) {
+                if (graph.piece(node).id().equals(piece)) {
+                    return true;
+                }
+            }
+            if (new Backward(graph)
+                    .reaching(destination).stream()
+                            .anyMatch(node -> graph.piece(node).id().equals(piece))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Step keep(Equipment struck) {
+        return new Step("keep " + struck.id(), Cost.of(0, KEEPING_MINUTES, 1), Set.of(), (now, ids) -> {
             Map<String, Change> cables = new LinkedHashMap<>();
-            project.cables().values().forEach(cable -> {
-                if (cable.life() == Life.STRIKE && touches(cable, struck.id())) {
+            now.cables().values().forEach(cable -> {
+                if (cable.life() == Life.STRIKE && touches(cable, struck.id()) && isFree(now, cable)) {
                     cables.put(cable.id(), new Change.Put(Section.CABLES, cable.id(), Lives.kept(cable)));
                 }
             });
+            List<Change> changes = new ArrayList<>();
+            changes.add(new Change.Put(Section.EQUIPMENT, struck.id(), Lives.kept(struck)));
             changes.addAll(cables.values());
-            Signals kept = signals.with(Change.apply(project, changes));
-            if (!harmsNothing(signals, kept) || !SafeToOffer.is(changes, kept)) {
-                continue;
-            }
             List<String> words =
                     new ArrayList<>(List.of("Keep " + Said.name(struck.id()) + " instead of striking it."));
             if (!cables.isEmpty()) {
                 words.add("Keep cable " + String.join(", ", cables.keySet()) + " with it.");
             }
-            Mended first = new Mended(kept, changes, words, Set.of(), Cost.of(0, 5, changes.size()));
-            Mended rest =
-                    proof(kept, feed).proven() ? new Mended(kept, List.of(), List.of(), Set.of(), 0) : mend(kept, feed);
-            if (rest != null && (best == null || first.cost() + rest.cost() < best.cost())) {
-                best = joined(first, rest);
-            }
-        }
-        return best;
+            return new Step.Done(changes, words, List.of());
+        });
     }
 
-    private static boolean touches(housewright.model.Cable cable, String thing) {
+    /** No other cable takes a port of this one. */
+    private static boolean isFree(Project now, Cable cable) {
+        return now.cables().values().stream()
+                .filter(other -> other.life() != Life.STRIKE)
+                .flatMap(other -> SafeToOffer.ends(other).stream())
+                .noneMatch(SafeToOffer.ends(cable)::contains);
+    }
+
+    private static boolean touches(Cable cable, String thing) {
         boolean from = cable.from() != null && cable.from().text().startsWith(thing + ".");
         boolean to = cable.to() != null && cable.to().text().startsWith(thing + ".");
         return from

@@ -270,6 +270,57 @@ final class Network {
         return found;
     }
 
+    /** One end of a network cable, and where its other is. */
+    record Plug(String cable, PortKey port, PortKey far) {}
+
+    /** Ends of cables in panels and switches that what leaves by either port comes to. */
+    List<Plug> plugsNear(PortKey from, PortKey to) {
+        Set<Plug> plugs = new LinkedHashSet<>();
+        for (PortKey start : List.of(from, to)) {
+            for (At at : reached(start)) {
+                for (Hop hop : links.getOrDefault(at.port(), List.of())) {
+                    if (!hop.name().isEmpty()) {
+                        plugs.add(new Plug(hop.name(), at.port(), hop.to().port()));
+                        plugs.add(new Plug(hop.name(), hop.to().port(), at.port()));
+                    }
+                }
+            }
+        }
+        plugs.removeIf(plug -> likeJacks(plug.port()).isEmpty());
+        return List.copyOf(plugs);
+    }
+
+    /** Free jacks of the same panel or switch on the same side. */
+    List<PortKey> likeJacks(PortKey port) {
+        Layout layout = graph.pieces.get(port.piece()).layout();
+        if (layout == null || (layout.model.ties().isEmpty() && !isSwitch(port.piece()))) {
+            return List.of();
+        }
+        String stem = Words.stem(port.port());
+        List<PortKey> like = new ArrayList<>();
+        for (Socket socket : layout.shape.sockets().values()) {
+            PortKey key = new PortKey(port.piece(), socket.name());
+            if (Words.stem(socket.name()).equals(stem)
+                    && graph.plugged.getOrDefault(key, List.of()).isEmpty()) {
+                like.add(key);
+            }
+        }
+        return like;
+    }
+
+    /** Ports of switches whose cable leads to another switch. */
+    List<PortKey> portsBetweenSwitches() {
+        List<PortKey> between = new ArrayList<>();
+        for (PortKey port : links.keySet()) {
+            PortKey far = isSwitch(port.piece()) ? switchPortAt(port) : null;
+            if (far != null && far.piece() != port.piece()) {
+                between.add(port);
+            }
+        }
+        between.sort(Comparator.comparingInt(PortKey::piece).thenComparing(PortKey::port));
+        return between;
+    }
+
     @Nullable
     Port port(PortKey key) {
         Layout layout = graph.pieces.get(key.piece()).layout();
@@ -285,6 +336,34 @@ final class Network {
         unlink(one, other);
         unlink(other, one);
         return joined;
+    }
+
+    /** The two would be on one network if this end of a cable were in another jack. */
+    boolean wouldJoinMoved(PortKey from, PortKey to, @Nullable Integer vlan, Plug plug, PortKey jack) {
+        Hop there = new Hop(new At(plug.far(), false), plug.cable());
+        Hop back = new Hop(new At(plug.port(), false), plug.cable());
+        List<Hop> outward = List.copyOf(links.getOrDefault(plug.port(), List.of()));
+        List<Hop> homeward = List.copyOf(links.getOrDefault(plug.far(), List.of()));
+        put(plug.port(), without(outward, there));
+        put(plug.far(), without(homeward, back));
+        boolean joins = wouldJoin(from, to, vlan, plug.far(), jack);
+        put(plug.port(), outward);
+        put(plug.far(), homeward);
+        return joins;
+    }
+
+    private static List<Hop> without(List<Hop> hops, Hop hop) {
+        List<Hop> less = new ArrayList<>(hops);
+        less.remove(hop);
+        return less;
+    }
+
+    private void put(PortKey port, List<Hop> hops) {
+        if (hops.isEmpty()) {
+            links.remove(port);
+        } else {
+            links.put(port, new ArrayList<>(hops));
+        }
     }
 
     private void unlink(PortKey one, PortKey other) {

@@ -22,49 +22,74 @@ final class Possible {
         void offer(int to, List<Step> steps, long delayNanos, int rank);
     }
 
+    private static final int DEEP = 50;
+
     private final @Nullable List<Offer>[] known;
+    private final @Nullable List<Offer>[] knownJoining;
     private final PossiblePatches patches;
     private final PossibleSettings settings;
     private final PossibleCables cables;
     private final PossibleBoxes boxes;
     private final PossibleNetwork network;
 
-    /** {@code boxesBelow}: converters and splitters of a price, in hundredths, below this are thought of. */
+    /** {@code withBoxes}: converters and splitters from the library are thought of. */
     @SuppressWarnings({"unchecked", "rawtypes"}) // Java has no arrays of generic lists
-    Possible(Signals signals, long boxesBelow) {
+    Possible(Signals signals, boolean withBoxes) {
         SignalGraph graph = signals.graph();
         this.known = new List[graph.nodes];
+        this.knownJoining = new List[graph.nodes];
         Runs runs = new Runs(signals.project(), signals.types());
         FreePorts free = new FreePorts(graph);
         this.patches = new PossiblePatches(graph);
         this.settings = new PossibleSettings(signals);
         this.cables = new PossibleCables(graph, free, runs);
-        this.boxes = new PossibleBoxes(signals, free, runs, boxesBelow);
+        this.boxes = new PossibleBoxes(signals, free, runs, withBoxes);
         this.network = new PossibleNetwork(graph, free, runs);
     }
 
     /** A way on from a node. */
-    record Offer(int to, List<Step> steps, long delayNanos, int rank, boolean isPatch) {}
+    record Offer(int to, List<Step> steps, long delayNanos, int rank, boolean isPatch) {
+        /** Of patches that cost the same, one from deep in is what a person would set. */
+        int rankAfter(int hops) {
+            return rank + (isPatch ? Math.max(0, DEEP - hops) : 0);
+        }
+    }
 
     /** Every way on from a node, worked out once. */
     List<Offer> from(int node) {
         List<Offer> offers = known[node];
         if (offers == null) {
-            List<Offer> found = new ArrayList<>();
-            Offers others = (to, steps, delay, rank) ->
-                    found.add(new Offer(to, settings.opened(node, to, steps), delay, rank, false));
-            settings.from(node, others);
+            offers = new ArrayList<>(joining(node));
+            List<Offer> all = offers;
             patches.from(
                     node,
                     (to, steps, delay, rank) ->
-                            found.add(new Offer(to, settings.opened(node, to, steps), delay, rank, true)));
+                            all.add(new Offer(to, settings.opened(node, to, steps), delay, rank, true)));
+            known[node] = offers;
+        }
+        return offers;
+    }
+
+    /** The same but for patch entries, which are by far the most. */
+    List<Offer> joining(int node) {
+        List<Offer> offers = knownJoining[node];
+        if (offers == null) {
+            List<Offer> found = new ArrayList<>(0);
+            Offers others = (to, steps, delay, rank) ->
+                    found.add(new Offer(to, settings.opened(node, to, steps), delay, rank, false));
+            settings.from(node, others);
             cables.from(node, others);
             boxes.from(node, others);
             network.from(node, others);
             offers = found;
-            known[node] = found;
+            knownJoining[node] = found;
         }
         return offers;
+    }
+
+    /** The least that any entry to this node costs. */
+    long leastPatch(int node) {
+        return patches.least(node);
     }
 
     /** In this device any entry may be set, so that two in a row are never better than one. */

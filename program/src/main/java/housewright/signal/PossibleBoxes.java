@@ -13,17 +13,20 @@ import housewright.model.Ref.Address;
 import housewright.model.Remarks;
 import housewright.model.Shape.Socket;
 import housewright.model.Signal;
+import housewright.model.Types;
 import housewright.model.change.Change;
 import housewright.model.change.Section;
 import housewright.signal.Layout.Side;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** A converter from the library between two free ports, or a splitter put into a cable to feed one port more. */
@@ -37,22 +40,28 @@ final class PossibleBoxes {
     private final FreePorts free;
     private final Runs runs;
     private final Map<Entry, List<Box>> converters = new LinkedHashMap<>();
-    private final List<Box> splitters = new ArrayList<>();
+    private final Map<Entry, List<Box>> splitters = new LinkedHashMap<>();
     private final Map<String, Step> steps = new HashMap<>();
-    private final long below;
+    private final boolean wanted;
     private boolean known;
 
     private record Entry(Signal signal, String channel) {}
 
-    /** A way through a type: in at one port, out at another. */
-    private record Box(Layout layout, Socket in, Socket out, String outChannel, long delay) {
+    /** A way through a type: in at one port, out at another; and another out by which what comes in goes on. */
+    private record Box(
+            Layout layout,
+            Socket in,
+            Socket out,
+            String outChannel,
+            @Nullable Socket through,
+            long delay) {
         Model model() {
             return layout.model;
         }
     }
 
-    PossibleBoxes(Signals signals, FreePorts free, Runs runs, long below) {
-        this.below = below;
+    PossibleBoxes(Signals signals, FreePorts free, Runs runs, boolean wanted) {
+        this.wanted = wanted;
         this.signals = signals;
         this.graph = signals.graph();
         this.free = free;
@@ -72,7 +81,7 @@ final class PossibleBoxes {
                 || signal == Signal.MAINS) {
             return;
         }
-        if (below == 0) {
+        if (!wanted) {
             return;
         }
         learn();
@@ -85,10 +94,11 @@ final class PossibleBoxes {
             return;
         }
         String cable = Possible.onlyCable(graph, free.port(node));
-        for (Box box : splitters) {
-            if (cable != null
-                    && FreePorts.agree(out, box.in().port())
-                    && box.outChannel().equals(channel)) {
+        if (cable == null) {
+            return;
+        }
+        for (Box box : splitters.getOrDefault(new Entry(signal, channel), List.of())) {
+            if (FreePorts.agree(out, box.in().port())) {
                 offerSplit(node, out, box, cable, offers);
             }
         }
@@ -155,7 +165,7 @@ final class PossibleBoxes {
             new Step("", 0, Set.of(), (now, ids) -> new Step.Done(List.of(), List.of(), List.of()));
 
     private void offerSplit(int node, Port out, Box box, String cable, Possible.Offers offers) {
-        Signal signal = out.signal();
+        Signal signal = box.out().port().signal();
         if (signal == null) {
             return;
         }
@@ -177,7 +187,7 @@ final class PossibleBoxes {
         Cable cable = graph.project.cables().get(id);
         Address one = port(from);
         Address other = port(to);
-        Socket second = secondOut(box);
+        Socket second = box.through();
         if (cable == null || second == null) {
             return null;
         }
@@ -217,11 +227,18 @@ final class PossibleBoxes {
         return none(steps.get(key));
     }
 
-    private static @Nullable Socket secondOut(Box box) {
-        for (Socket socket : box.layout().shape.sockets().values()) {
-            if (!socket.name().equals(box.out().name())
-                    && !socket.leaving().isEmpty()
-                    && FreePorts.agree(socket.port(), box.out().port())) {
+    /** Another out that gives what comes in unchanged; null for none. */
+    private static @Nullable Socket through(Layout layout, Layout.Inside way, Socket in, Socket out) {
+        for (Layout.Inside route : layout.routes) {
+            Layout.Local to = layout.nodes.get(route.to());
+            Socket socket = to.socket();
+            String channel = layout.nodes.get(route.from()).spot().channel();
+            if (route.from() == way.from()
+                    && socket != null
+                    && !socket.name().equals(out.name())
+                    && FreePorts.agree(in.port(), socket.port())
+                    && channel != null
+                    && channel.equals(to.spot().channel())) {
                 return socket;
             }
         }
@@ -240,11 +257,11 @@ final class PossibleBoxes {
         return new Change.Put(Section.CABLES, cable.id(), cable);
     }
 
-    private static Equipment piece(NewIds ids, Model model, Equipment beside) {
+    private Equipment piece(NewIds ids, Model model, Equipment beside) {
         return new Equipment(
                 ids.named(model.id()),
                 model.id(),
-                beside.at(),
+                runs.place(beside),
                 Life.NEW,
                 beside.circuit(),
                 null,
@@ -295,20 +312,27 @@ final class PossibleBoxes {
         return new Address(graph.piece(node).id(), new Spot(graph.spot(node).name(), null));
     }
 
+    private static Stream<Model> models(Types types) {
+        return types.modelIds().stream()
+                .flatMap(id -> types.findModel(id).stream())
+                .filter(model -> CONVERTING.contains(model.kind()) || model.kind() == Kind.SPLITTER);
+    }
+
+    /** The price of the cheapest there is; null where there is none. */
+    static @Nullable BigDecimal cheapest(Types types) {
+        return models(types)
+                .map(PossibleBoxes::price)
+                .min(Comparator.naturalOrder())
+                .orElse(null);
+    }
+
     /** Reads the types that convert or split, once, and only when a mend wants them. */
     private void learn() {
         if (known) {
             return;
         }
         known = true;
-        for (String id : signals.types().modelIds()) {
-            signals.types().findModel(id).ifPresent(model -> {
-                boolean boxes = CONVERTING.contains(model.kind()) || model.kind() == Kind.SPLITTER;
-                if (boxes && Cost.hundredths(price(model)) < below) {
-                    learn(graph.builder.layouts.of(model));
-                }
-            });
-        }
+        models(signals.types()).forEach(model -> learn(graph.builder.layouts.of(model)));
     }
 
     private void learn(Layout layout) {
@@ -326,15 +350,15 @@ final class PossibleBoxes {
             if (signal == null) {
                 continue;
             }
-            Box box = new Box(layout, in, out, leaves, graph.builder.insideDelay(layout, route));
-            if (layout.model.kind() != Kind.SPLITTER) {
-                if (!FreePorts.agree(in.port(), out.port())) {
-                    converters
-                            .computeIfAbsent(new Entry(signal, arrives), key -> new ArrayList<>())
-                            .add(box);
-                }
-            } else if (arrives.equals(leaves) && FreePorts.agree(in.port(), out.port())) {
-                splitters.add(box);
+            Box box = new Box(
+                    layout, in, out, leaves, through(layout, route, in, out), graph.builder.insideDelay(layout, route));
+            boolean converts = !FreePorts.agree(in.port(), out.port());
+            Entry entry = new Entry(signal, arrives);
+            if (converts) {
+                converters.computeIfAbsent(entry, key -> new ArrayList<>()).add(box);
+            }
+            if (box.through() != null && (converts || arrives.equals(leaves))) {
+                splitters.computeIfAbsent(entry, key -> new ArrayList<>()).add(box);
             }
         }
     }

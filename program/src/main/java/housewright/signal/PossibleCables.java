@@ -8,7 +8,6 @@ import housewright.model.Port;
 import housewright.model.Ref;
 import housewright.model.Ref.Address;
 import housewright.model.Remarks;
-import housewright.model.Shape.Socket;
 import housewright.model.Signal;
 import housewright.model.change.Change;
 import housewright.model.change.Section;
@@ -25,9 +24,6 @@ import org.jspecify.annotations.Nullable;
 /** A new cable between two free ports; a cable moved to a free port; two cables that change places at one end. */
 final class PossibleCables {
     private static final int REPLUG_MINUTES = 5;
-
-    /** More candidates of links that carry both ways than this are not tried for use in both directions. */
-    private static final int MOST_SHARED = 40;
 
     private final SignalGraph graph;
     private final FreePorts free;
@@ -146,7 +142,7 @@ final class PossibleCables {
     static List<String> assumed(Runs.Choice choice) {
         List<String> assumed = new ArrayList<>();
         if (choice.run().guessed()) {
-            assumed.add("no pathway joins the two places, so " + choice.length().text() + " is a guess");
+            assumed.add("along no pathway, so " + choice.length().text() + " is a guess");
         }
         if (!choice.priced()) {
             assumed.add(choice.type().id() + " has no price and is counted as 0");
@@ -245,33 +241,22 @@ final class PossibleCables {
 
     /** New cables that carry both ways, so that one path may use them there and back. */
     List<Step> bothWays() {
-        List<Integer> open = new ArrayList<>();
-        for (Piece piece : graph.pieces) {
-            Layout layout = piece.layout();
-            if (layout == null) {
-                continue;
-            }
-            for (Socket socket : layout.shape.sockets().values()) {
-                if (socket.port().both() == null
-                        || !plugs(socket.port().signal())
-                        || socket.leaving().isEmpty()) {
-                    continue;
-                }
-                int node = piece.base()
-                        + layout.leaving(
-                                new Spot(socket.name(), socket.leaving().getFirst()));
-                if (free.isFree(node)) {
-                    open.add(node);
-                }
+        Map<PortKey, Integer> ports = new java.util.LinkedHashMap<>();
+        for (int node = 0; node < graph.nodes; node++) {
+            Port port = free.portOf(node);
+            boolean leaves = graph.side(node) == Side.LEAVING;
+            if (port != null && goesBoth(port) && leaves && plugs(graph.signal(node)) && free.isFree(node)) {
+                ports.putIfAbsent(free.port(node), node);
             }
         }
+        List<Integer> open = List.copyOf(ports.values());
         List<Step> steps = new ArrayList<>();
         for (int i = 0; i < open.size(); i++) {
             for (int j = 0; j < open.size(); j++) {
                 Port out = free.portOf(open.get(i));
                 Port in = free.portOf(open.get(j));
                 boolean apart = graph.pieceNumber(open.get(i)) != graph.pieceNumber(open.get(j));
-                if (apart && out != null && in != null && FreePorts.agree(out, in) && steps.size() < MOST_SHARED) {
+                if (i < j && apart && out != null && in != null && free.agree(open.get(i), open.get(j))) {
                     Step step = step(open.get(i), open.get(j), out, in);
                     if (step != null) {
                         steps.add(step);

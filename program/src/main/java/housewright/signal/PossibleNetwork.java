@@ -1,5 +1,6 @@
 package housewright.signal;
 
+import housewright.model.Cable;
 import housewright.model.Equipment;
 import housewright.model.LocalRef.Spot;
 import housewright.model.NamePattern;
@@ -51,7 +52,6 @@ final class PossibleNetwork {
         this.arriving = graph.arrivingOnNetwork();
         for (RadioLink link : graph.project.radio().values()) {
             for (Way.Pair pair : new Way(link.from(), link.to()).pairs()) {
-                linked.add(pair.from().thing() + "." + pair.from().spot().name());
                 linked.add(pair.to().thing() + "." + pair.to().spot().name());
             }
         }
@@ -91,17 +91,13 @@ final class PossibleNetwork {
             Port in = free.portOf(to);
             if (in == null
                     || !FreePorts.agree(out, in)
-                    || linked.contains(port(to).toString())
-                    || linked.contains(port(node).toString())) {
+                    || linked.contains(port(to).toString())) { // one transmitter may be heard by many receivers
                 continue;
             }
             Ref from = new Ref(port(node).toString());
             Ref into = new Ref(port(to).toString());
             Step step = new Step(
-                    "radio " + from + " - " + into,
-                    Cost.of(0, RADIO_MINUTES, 1),
-                    Set.of(free.port(node), free.port(to)),
-                    (now, ids) -> {
+                    "radio " + from + " - " + into, Cost.of(0, RADIO_MINUTES, 1), Set.of(free.port(to)), (now, ids) -> {
                         String id = ids.named(graph.piece(node).id() + "-link");
                         RadioLink link = new RadioLink(
                                 id, from, into, null, null, null, housewright.model.Life.NEW, Remarks.NONE);
@@ -161,12 +157,48 @@ final class PossibleNetwork {
         return wanting.computeIfAbsent(
                         graph.address(each.from()) + " " + graph.address(each.to()) + " "
                                 + each.send().vlan(),
-                        key -> Optional.ofNullable(cheaper(vlan(each), cable(each))))
+                        key -> Optional.ofNullable(cheaper(cheaper(vlan(each), moved(each)), cable(each))))
                 .orElse(null);
     }
 
     private static @Nullable Step cheaper(@Nullable Step one, @Nullable Step other) {
         return one == null ? other : other == null || one.cost() <= other.cost() ? one : other;
+    }
+
+    /** The end of a network cable moved to another jack of the panel or switch it is in. */
+    private @Nullable Step moved(Dead each) {
+        PortKey from = free.port(each.from());
+        PortKey to = free.port(each.to());
+        for (Network.Plug plug : network.plugsNear(from, to)) {
+            Cable cable = graph.project.cables().get(plug.cable());
+            if (cable == null || !plug.cable().equals(Possible.onlyCable(graph, plug.port()))) {
+                continue;
+            }
+            for (PortKey jack : network.likeJacks(plug.port())) {
+                if (network.wouldJoinMoved(from, to, each.send().vlan(), plug, jack)) {
+                    return move(cable, plug, jack);
+                }
+            }
+        }
+        return null;
+    }
+
+    private Step move(Cable cable, Network.Plug plug, PortKey jack) {
+        Address was = address(plug.port());
+        Address goes = address(jack);
+        Ref far = new Ref(address(plug.far()).toString());
+        boolean first = cable.from() != null && cable.from().text().equals(was.toString());
+        Ref moved = new Ref(goes.toString());
+        Cable after = first ? Lives.moved(cable, moved, far) : Lives.moved(cable, far, moved);
+        return new Step(
+                "move " + cable.id() + " to " + goes,
+                Cost.of(0, SETTING_MINUTES, 1),
+                Set.of(jack),
+                (now, ids) -> new Step.Done(
+                        List.of(new Change.Put(Section.CABLES, cable.id(), after)),
+                        List.of("Move cable " + cable.id() + " from " + Said.place(was) + " to " + Said.place(goes)
+                                + "."),
+                        List.of("cable " + cable.id() + " is long enough")));
     }
 
     /** The switch port on one side put into the network that the other side's carries. */
@@ -176,14 +208,43 @@ final class PossibleNetwork {
         if (from == null || to == null) {
             return null;
         }
+        Step between = trunk(each, from, to);
+        if (between != null) {
+            return between;
+        }
         Step one = vlan(each, from, network.carried(to));
         Step other = vlan(each, to, network.carried(from));
         return cheaper(one, other);
     }
 
+    /** Where both ends carry the network, a port between two switches that does not. */
+    private @Nullable Step trunk(Dead each, PortKey from, PortKey to) {
+        Integer asked = each.send().vlan();
+        for (int vlan : asked == null ? network.carried(from) : List.of(asked)) {
+            if (network.carried(from).contains(vlan) && network.carried(to).contains(vlan)) {
+                for (PortKey port : network.portsBetweenSwitches()) {
+                    List<Integer> carried = network.carried(port);
+                    if (!carried.contains(vlan)) {
+                        List<Integer> wider = new ArrayList<>(carried);
+                        wider.add(vlan);
+                        Step step = carry(each, port, List.copyOf(wider));
+                        if (step != null) {
+                            return step;
+                        }
+                    }
+                }
+            }
+        }
+        return null;
+    }
+
     private @Nullable Step vlan(Dead each, PortKey port, List<Integer> vlans) {
         Integer asked = each.send().vlan();
-        List<Integer> wantedVlans = asked == null || vlans.contains(asked) ? vlans : List.of(asked);
+        return carry(each, port, asked == null || vlans.contains(asked) ? vlans : List.of(asked));
+    }
+
+    private @Nullable Step carry(Dead each, PortKey port, List<Integer> wantedVlans) {
+        Integer asked = each.send().vlan();
         if (!network.wouldJoin(free.port(each.from()), free.port(each.to()), asked, port, wantedVlans)) {
             return null;
         }
@@ -244,7 +305,7 @@ final class PossibleNetwork {
         Address other = address(bestOther);
         Runs.Choice choice = best;
         return new Step("cable " + one + " - " + other, choice.cost(), Set.of(bestOne, bestOther), (now, ids) -> {
-            housewright.model.Cable cable = PossibleCables.cable(ids.cable(), choice, one, other);
+            Cable cable = PossibleCables.cable(ids.cable(), choice, one, other);
             return new Step.Done(
                     List.of(new Change.Put(Section.CABLES, cable.id(), cable)),
                     List.of("Run a new " + PossibleCables.said(choice) + " (" + cable.id() + ") from " + Said.place(one)

@@ -18,7 +18,17 @@ final class PossiblePatches {
     private static final int PATCH_MINUTES = 2;
     private static final int UNPATCH_MINUTES = 1;
 
-    private record Key(String device, Join.Pair pair) {
+    /** Looked up in sets for every offer of every search, so its hash is worked out once. */
+    private record Key(int hash, String device, Join.Pair pair) {
+        static Key of(String device, Join.Pair pair) {
+            return new Key(31 * device.hashCode() + pair.hashCode(), device, pair);
+        }
+
+        @Override
+        public int hashCode() {
+            return hash;
+        }
+
         @Override
         public String toString() {
             return "patch " + device + " " + pair.from() + " -> " + pair.to();
@@ -69,6 +79,16 @@ final class PossiblePatches {
         }
     }
 
+    /** The least that an entry to this node costs: none of those it has may stay where it leaves the device. */
+    long least(int to) {
+        int replaced = graph.side(to) == Side.LEAVING ? graph.patchesInto(to).size() : 0;
+        return cost(replaced);
+    }
+
+    private static long cost(int replaced) {
+        return Cost.of(0, PATCH_MINUTES + UNPATCH_MINUTES * replaced, 1 + replaced);
+    }
+
     boolean isFree(int node) {
         Layout layout = graph.piece(node).layout();
         return layout != null
@@ -84,10 +104,9 @@ final class PossiblePatches {
 
     private Step step(Piece piece, Layout layout, int from, int to) {
         Join.Pair written = written(layout, from, to);
-        Key key = new Key(piece.id(), written);
+        Key key = Key.of(piece.id(), written);
         List<Cause.ByPatch> replaced = replaced(piece, layout, to, written);
-        long cost = Cost.of(0, PATCH_MINUTES + UNPATCH_MINUTES * replaced.size(), 1 + replaced.size());
-        return new Step(key, cost, Set.of(), (now, ids) -> {
+        return new Step(key, cost(replaced.size()), Set.of(), (now, ids) -> {
             List<Change> changes = new ArrayList<>();
             List<String> words = new ArrayList<>();
             for (Cause.ByPatch old : replaced) {

@@ -14,17 +14,24 @@ import housewright.unit.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** How long a new cable between two pieces would be, which type would do, and what it would cost. */
 final class Runs {
     /** Slack at each end, beyond the way itself: common practice. */
     static final double SLACK_M = 2.0;
+
+    /** Between two places of one room no further apart than this a lead is laid loose: common practice. */
+    static final double NEAR_M = 3.0;
+
+    static final double NEAR_SLACK_M = 0.5;
 
     /** What is taken where a place is not known: said with the mend. */
     static final double UNKNOWN_M = 10.0;
@@ -67,13 +74,17 @@ final class Runs {
     }
 
     Run between(Equipment one, Equipment other) {
-        String from = one.at();
-        String to = other.at();
+        String from = place(one);
+        String to = place(other);
         if (from != null && from.equals(to)) {
             return new Run(SLACK_M, List.of(), false);
         }
         if (from == null || to == null) {
             return new Run(UNKNOWN_M, List.of(), true);
+        }
+        Double near = inOneRoom(from, to) ? straight(from, to) : null;
+        if (near != null && near <= NEAR_M) {
+            return new Run(near + 2 * NEAR_SLACK_M, List.of(), true);
         }
         Way way = ways.computeIfAbsent(from, this::from).get(to);
         if (way != null) {
@@ -83,6 +94,19 @@ final class Runs {
         return straight == null
                 ? new Run(UNKNOWN_M, List.of(), true)
                 : new Run(straight + 2 * SLACK_M, List.of(), true);
+    }
+
+    /** Where a piece stands: where it says, or what it is a part of does; null where neither does. */
+    @Nullable
+    String place(Equipment piece) {
+        Equipment whole = piece.partOf() == null ? null : project.equipment().get(piece.partOf());
+        return piece.at() != null || whole == null ? piece.at() : whole.at();
+    }
+
+    private boolean inOneRoom(String from, String to) {
+        Place one = project.venue().places().get(from);
+        Place other = project.venue().places().get(to);
+        return one != null && other != null && one.room() != null && one.room().equals(other.room());
     }
 
     /** Along walls and up and down: the sum of the three distances; null where a place has no coordinates. */
@@ -152,6 +176,9 @@ final class Runs {
                 continue;
             }
             Choice choice = choice(type, from.connector(), to.connector(), run);
+            if (choice == null) {
+                continue;
+            }
             if (best == null || choice.price().compareTo(best.price()) < 0) {
                 best = choice;
             }
@@ -159,17 +186,44 @@ final class Runs {
         return best;
     }
 
-    private Choice choice(CableType type, @Nullable Connector from, @Nullable Connector to, Run run) {
+    /** Null where the type's ends do not go into both ports and cannot be made up to. */
+    private @Nullable Choice choice(CableType type, @Nullable Connector from, @Nullable Connector to, Run run) {
         BigDecimal perMetre = type.perMetre();
         BigDecimal perPair = type.perPair();
         BigDecimal metre = perMetre == null ? BigDecimal.ZERO : perMetre;
         BigDecimal pair = perPair == null ? BigDecimal.ZERO : perPair;
         boolean fits = fits(type, from, to);
+        if (!fits && from != null && to != null && !canBeMadeUp(type, from, to)) {
+            return null;
+        }
         List<Connector> ends = fits || from == null || to == null ? List.of() : List.of(mate(from), mate(to));
         BigDecimal price = metre.multiply(BigDecimal.valueOf(Math.ceil(run.metres() * 2) / 2))
                 .add(fits ? pair : pair.multiply(BigDecimal.valueOf(2))) // ends made up on purpose cost about twice
                 .setScale(2, RoundingMode.HALF_UP);
         return new Choice(type, run, ends, perMetre != null || perPair != null, price);
+    }
+
+    /** Plugs soldered or screwed to pairs, those of coaxial cable, those of category cable: made up on site. */
+    private static final List<Set<Connector>> MADE_UP = List.of(
+            EnumSet.of(
+                    Connector.XLR_3M,
+                    Connector.XLR_3F,
+                    Connector.XLR_5M,
+                    Connector.XLR_5F,
+                    Connector.TRS,
+                    Connector.TS,
+                    Connector.TRS_3_5,
+                    Connector.RCA,
+                    Connector.SPEAKER_2,
+                    Connector.SPEAKER_4,
+                    Connector.TERMINALS),
+            EnumSet.of(Connector.BNC, Connector.RCA),
+            EnumSet.of(Connector.RJ45));
+
+    private static boolean canBeMadeUp(CableType type, Connector from, Connector to) {
+        return MADE_UP.stream()
+                .anyMatch(
+                        like -> like.containsAll(type.ends()) && like.contains(mate(from)) && like.contains(mate(to)));
     }
 
     private static boolean fits(CableType type, @Nullable Connector from, @Nullable Connector to) {

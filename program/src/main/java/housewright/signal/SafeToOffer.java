@@ -2,6 +2,8 @@ package housewright.signal;
 
 import housewright.model.Cable;
 import housewright.model.End;
+import housewright.model.Life;
+import housewright.model.Project;
 import housewright.model.Ref;
 import housewright.model.Ref.Address;
 import housewright.model.Shape.Socket;
@@ -18,20 +20,27 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a mend may propose about cables. Loudspeaker lines and mains are left to people: whether an amplifier's output
  * may be joined to a load (impedance, 100 V lines, outputs tied together) is not worked out here, and a guess can burn
- * an amplifier. And a cable is never put into a port that has one.
+ * an amplifier. What lies there today between two pieces that stay as they are may be kept. A cable is never put into a
+ * port that has one; and no mend lets a signal come round to where it began at unity gain or more, for that howls.
  */
 final class SafeToOffer {
     static final Set<Signal> LEFT_TO_PEOPLE = EnumSet.of(Signal.SPEAKER, Signal.MAINS);
 
     private SafeToOffer() {}
 
-    /** The cables that the changes put are safe to propose, on the project as they leave it. */
-    static boolean is(List<Change> changes, Signals after) {
-        SignalGraph graph = after.graph();
+    /** The changes are safe to propose, on the project as they leave it. */
+    static boolean is(List<Change> changes, Signals before, Signals after) {
+        return joinsSafely(changes, before.project(), after.graph())
+                && after.loops().size() <= before.loops().size();
+    }
+
+    private static boolean joinsSafely(List<Change> changes, Project before, SignalGraph graph) {
         for (Change change : changes) {
             if (change instanceof Change.Put put && put.entity() instanceof Cable cable) {
+                Cable was = before.cables().get(cable.id());
+                boolean stays = was != null && ends(was).equals(ends(cable)) && areAsToday(ends(cable), graph);
                 for (Address end : ends(cable)) {
-                    if (!isFit(graph, end)) {
+                    if (!isFit(graph, end, stays)) {
                         return false;
                     }
                 }
@@ -40,7 +49,15 @@ final class SafeToOffer {
         return true;
     }
 
-    private static boolean isFit(SignalGraph graph, Address end) {
+    private static boolean areAsToday(List<Address> ends, SignalGraph graph) {
+        return ends.stream()
+                .map(end -> graph.project.equipment().get(end.thing()))
+                .allMatch(each -> each != null
+                        && each.life() == Life.KEEP
+                        && (each.was() == null || each.was().model() == null));
+    }
+
+    private static boolean isFit(SignalGraph graph, Address end, boolean stays) {
         Integer piece = graph.pieceIndex.get(end.thing());
         Layout layout = piece == null ? null : graph.pieces.get(piece).layout();
         if (piece == null || layout == null) {
@@ -49,6 +66,9 @@ final class SafeToOffer {
         PortKey port = new PortKey(piece, end.spot().name());
         if (graph.builder.plugged.getOrDefault(port, List.of()).size() > 1) {
             return false;
+        }
+        if (stays) {
+            return true;
         }
         Signal signal = layout.shape
                 .findSocket(end.spot().name())
@@ -72,7 +92,7 @@ final class SafeToOffer {
         return false;
     }
 
-    private static List<Address> ends(Cable cable) {
+    static List<Address> ends(Cable cable) {
         List<Address> ends = new ArrayList<>();
         add(ends, cable.from());
         add(ends, cable.to());

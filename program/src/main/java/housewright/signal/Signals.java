@@ -23,6 +23,7 @@ public final class Signals {
     private final boolean brief;
 
     private @Nullable Map<String, FeedProof> proofs;
+    private @Nullable Prospects prospects;
 
     private Signals(Project project, Types types, Moment moment, Layouts layouts, boolean brief) {
         this.brief = brief;
@@ -99,8 +100,9 @@ public final class Signals {
     }
 
     /**
-     * The cheapest mend of a feed that is not proven: by price, then minutes, then number of changes, then ids. None
-     * where the feed is proven, or where nothing within reach mends it.
+     * Mends of a feed that is not proven: the cheapest by price, then minutes, then number of changes, then ids; after
+     * it, where that is another, the one thing that mends more feeds with it. None where the feed is proven, or where
+     * nothing within reach mends it.
      */
     public synchronized List<Mend> mends(FeedProof proof) {
         return new Mender(this).mends(proof);
@@ -149,6 +151,16 @@ public final class Signals {
     public int[] endNodes(Feed feed) {
         return new Asked(feed, graph)
                 .pairs.stream().mapToInt(Asked.Pair::destination).toArray();
+    }
+
+    /** What mends are looked for in; to be asked only while one is being looked for. */
+    Prospects prospects() {
+        Prospects known = prospects;
+        if (known == null) {
+            known = new Prospects(this);
+            prospects = known;
+        }
+        return known;
     }
 
     SignalGraph graph() {

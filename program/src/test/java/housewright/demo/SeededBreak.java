@@ -25,6 +25,8 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  * @param look the feed looked at closely
  * @param at places where it stops, each of them right; for a never-feed that arrives, places of which one is on its way
  * @param why a word of the reason; for a never-feed that arrives, of its way
+ * @param mend words of what a person would do, to be among the mends; null where anything that mends will do
+ * @param noMend why none may be offered; null where one must be
  */
 record SeededBreak(
         String name,
@@ -35,7 +37,9 @@ record SeededBreak(
         Map<String, String> feeds,
         String look,
         List<String> at,
-        String why) {
+        String why,
+        String mend,
+        String noMend) {
 
     static List<SeededBreak> all() {
         String text = Demo.text("/housewright/breaks/breaks.yaml");
@@ -60,7 +64,9 @@ record SeededBreak(
                         ? (String) each.get("look")
                         : feeds.keySet().iterator().next(),
                 list(each.get("at")),
-                (String) each.get("why"));
+                (String) each.get("why"),
+                (String) each.get("mend"),
+                (String) each.get("no-mend"));
     }
 
     private static Map<String, String> words(Object map) {

@@ -1,11 +1,14 @@
 package housewright.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import housewright.model.Project;
+import housewright.model.change.Change;
 import housewright.signal.FeedProof;
 import housewright.signal.FeedState;
 import housewright.signal.Hop;
+import housewright.signal.Mend;
 import housewright.signal.Moment;
 import housewright.signal.PairProof;
 import housewright.signal.Signals;
@@ -24,7 +27,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Whatever single thing is put wrong in the demo is found, and where it is. What program and data do not agree on yet is
+ * Whatever single thing is put wrong in the demo is found, where it is, and mended without harm. What program and data do not agree on yet is
  * listed in open.txt, by check and break, and is to be settled there, not forgotten.
  */
 class SeededBreaksTest {
@@ -35,6 +38,7 @@ class SeededBreaksTest {
     @Test
     void thereAreEnoughOfThemAndNoneTwice() {
         assertThat(breaks()).hasSizeGreaterThanOrEqualTo(34);
+        assertThat(toMend()).hasSizeGreaterThanOrEqualTo(30);
         assertThat(breaks()).extracting(SeededBreak::name).doesNotHaveDuplicates();
     }
 
@@ -44,6 +48,21 @@ class SeededBreaksTest {
 
     static List<SeededBreak> placeSettled() {
         return settled("place");
+    }
+
+    static List<SeededBreak> toMend() {
+        return breaks().stream().filter(each -> each.noMend() == null).toList();
+    }
+
+    static List<SeededBreak> leftToPeople() {
+        return breaks().stream().filter(each -> each.noMend() != null).toList();
+    }
+
+    static List<SeededBreak> placeOpen() {
+        Set<String> open = open();
+        return breaks().stream()
+                .filter(each -> open.contains("place " + each.name()))
+                .toList();
     }
 
     private static List<SeededBreak> settled(String check) {
@@ -67,7 +86,7 @@ class SeededBreaksTest {
     void whatIsOpenIsListedByNamesThatExist() {
         assertThat(open()).hasSizeLessThan(breaks().size() / 2);
         assertThat(breaks().stream()
-                        .flatMap(each -> Stream.of("feeds " + each.name(), "place " + each.name()))
+                        .flatMap(each -> Stream.of("feeds ", "place ").map(check -> check + each.name()))
                         .toList())
                 .containsAll(open());
     }
@@ -87,6 +106,51 @@ class SeededBreaksTest {
     @ParameterizedTest
     @MethodSource("placeSettled")
     void theProofSaysWhereAndWhy(SeededBreak seeded) {
+        placeIsRight(seeded);
+    }
+
+    @ParameterizedTest
+    @MethodSource("placeOpen")
+    void aPlaceThatIsRightByNowIsNoLongerListedAsOpen(SeededBreak seeded) {
+        assertThatThrownBy(() -> placeIsRight(seeded))
+                .as("take \"place " + seeded.name() + "\" out of open.txt")
+                .isInstanceOf(AssertionError.class);
+    }
+
+    @ParameterizedTest
+    @MethodSource("toMend")
+    void aMendProvesTheFeedAgainAndHarmsNoOther(SeededBreak seeded) {
+        Project broken = seeded.made();
+        Signals before = signals(broken);
+        List<Mend> mends = before.mends(proof(before, seeded.look()));
+        assertThat(mends).isNotEmpty();
+        for (Mend mend : mends) {
+            assertThat(mend.steps()).isNotEmpty();
+            Signals after = signals(Change.apply(broken, mend.changes()));
+            assertThat(proven(after)).contains(seeded.look()).containsAll(proven(before));
+            assertThat(after.loops()).isEmpty();
+        }
+        if (seeded.mend() != null) {
+            assertThat(mends.stream().flatMap(mend -> mend.steps().stream()).toList())
+                    .anyMatch(step -> step.contains(seeded.mend()));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("leftToPeople")
+    void whatCouldDoDamageOrIsNotKnownIsNotMendedByGuess(SeededBreak seeded) {
+        Signals before = signals(seeded.made());
+        assertThat(before.mends(proof(before, seeded.look()))).isEmpty();
+    }
+
+    private static List<String> proven(Signals signals) {
+        return signals.proofs().stream()
+                .filter(FeedProof::proven)
+                .map(proof -> proof.feed().id())
+                .toList();
+    }
+
+    private static void placeIsRight(SeededBreak seeded) {
         FeedProof proof = proof(signals(seeded.made()), seeded.look());
         PairProof pair = proof.pairs().stream()
                 .filter(each -> each.state() == proof.state())

@@ -31,6 +31,8 @@ class SafeToOfferTest {
     private static final String LINE = "  A1: {type: mic-cable, from: desk.out, to: amp.in}\n";
     private static final String SPEAKER = "  S1: {type: speaker-2x2.5, from: amp.out-1, to: box.in}\n";
 
+    private static final String STRUCK = "  S1: {type: speaker-2x2.5, from: amp.out-1, to: box.in, life: strike}\n";
+
     @Test
     void aLineCableIsOfferedWhereTheLoudspeakerIsWired() {
         assertThat(mends(SPEAKER)).isNotEmpty();
@@ -42,13 +44,24 @@ class SafeToOfferTest {
     }
 
     @Test
-    void aStruckLoudspeakerCableIsNotKept() {
-        assertThat(mends(LINE + "  S1: {type: speaker-2x2.5, from: amp.out-1, to: box.in, life: strike}\n"))
+    void aLoudspeakerCableThatIsThereTodayMayBeKept() {
+        assertThat(mends(LINE + STRUCK)).hasSize(1);
+    }
+
+    @Test
+    void butNotAtAnAmplifierOrALoudspeakerThatIsNew() {
+        assertThat(mends(HALL.replace("amp: {model: amp}", "amp: {model: amp, life: new}"), LINE + STRUCK))
+                .isEmpty();
+        assertThat(mends(HALL.replace("box: {model: box}", "box: {model: box, life: new}"), LINE + STRUCK))
                 .isEmpty();
     }
 
     private static List<Mend> mends(String cables) {
-        Signals signals = Signals.of(project(HALL.formatted(cables)), BuiltInLibrary.of(1), Moment.target());
+        return mends(HALL, cables);
+    }
+
+    private static List<Mend> mends(String hall, String cables) {
+        Signals signals = Signals.of(project(hall.formatted(cables)), BuiltInLibrary.of(1), Moment.target());
         FeedProof proof = signals.findProof("sound").orElseThrow();
         assertThat(proof.proven()).isFalse();
         return signals.mends(proof);

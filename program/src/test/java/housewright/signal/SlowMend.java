@@ -494,7 +494,11 @@ final class SlowMend {
         return chosen.stream().anyMatch(each -> !Collections.disjoint(each.takes(), next.takes()));
     }
 
+    /** Every pair that held still does, and nothing comes round at unity that did not. */
     static boolean harmsNothing(Signals before, Signals after) {
+        if (after.loops().size() > before.loops().size()) {
+            return false;
+        }
         for (FeedProof was : before.proofs()) {
             List<PairProof> are = after.findProof(was.feed().id()).orElseThrow().pairs();
             for (int i = 0; i < are.size(); i++) {

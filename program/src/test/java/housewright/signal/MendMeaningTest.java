@@ -1,0 +1,158 @@
+package housewright.signal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import housewright.file.ProjectReader;
+import housewright.file.ReadResult;
+import housewright.library.BuiltInLibrary;
+import housewright.model.Library;
+import housewright.model.Project;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What mends are made of, and what they are never made of, each on a small hall. */
+class MendMeaningTest {
+    private static final Library LIBRARY = BuiltInLibrary.of(1);
+
+    private static final String PLAYERS = """
+            housewright: 1
+            project: {name: Two rooms, currency: EUR}
+            venue: {places: {table: {}}}
+            models:
+              player: {kind: computer, ports: {usb: {both: usb-audio, connector: %s, channels: 2}},
+                       points: [play], routes: ["play -> usb:1"], latency: 0 ms}
+              box:    {kind: audio-interface, ports: {usb: {both: usb-audio, connector: %s, channels: 2}},
+                       points: [sound], routes: ["usb:1 -> sound"], latency: 0 ms}
+            equipment:
+              one:   {model: player, at: table}
+              other: {model: box, at: table}
+            feeds:
+              sound: {from: one.play, to: other.sound, carries: audio}
+            """;
+
+    @Test
+    void aHostAndADeviceAreJoinedByUsbButNotTwoHosts() {
+        assertThat(steps(PLAYERS.formatted("USB-A", "USB-B")))
+                .singleElement()
+                .asString()
+                .contains("one, usb to other, usb");
+        assertThat(steps(PLAYERS.formatted("USB-A", "USB-A"))).isEmpty();
+    }
+
+    private static final String SCREENS = """
+            housewright: 1
+            project: {name: Screen, currency: EUR}
+            models:
+              player: {kind: computer, ports: {out: {out: %s, connector: %s}}, points: [picture],
+                       routes: ["picture -> out:v"], latency: 0 ms}
+              screen: {kind: display, ports: {in: {in: %s, connector: %s}}, points: [picture],
+                       routes: ["in:v -> picture"], latency: 0 ms}
+            cable-types:
+              %s
+            equipment:
+              one:   {model: player}
+              other: {model: screen}
+            feeds:
+              picture: {from: one.picture, to: other.picture, carries: picture}
+            """;
+
+    @Test
+    void endsAreMadeUpWhereThatIsDoneOnSiteAndNotElsewhere() {
+        String coax = "bulk: {carries: [sdi], ends: [BNC, RCA], per-metre: 0.1, per-pair: 1}";
+        assertThat(steps(SCREENS.formatted("sdi", "BNC", "sdi", "BNC", coax)))
+                .singleElement()
+                .asString()
+                .contains("bulk");
+        String lead = "bulk: {carries: [hdmi], ends: [HDMI-A, USB-C], per-metre: 0.1, per-pair: 1}";
+        assertThat(steps(SCREENS.formatted("hdmi", "HDMI-A", "hdmi", "HDMI-A", lead)))
+                .singleElement()
+                .asString()
+                .doesNotContain("bulk");
+    }
+
+    private static final String DESK = """
+            housewright: 1
+            project: {name: Desk, currency: EUR}
+            models:
+              mic:  {kind: microphone, ports: {out: {out: analog-audio, connector: XLR-3M}}, points: [pickup], routes: [pickup -> out]}
+              desk: {kind: mixer, ports: {"in-{1..2}": {in: analog-audio, connector: XLR-3F},
+                     "out-{1..2}": {out: analog-audio, connector: XLR-3M}}, points: [main, talk], patch: free, latency: 1 ms}
+              box:  {kind: loudspeaker, ports: {in: {in: analog-audio, connector: XLR-3F}}, points: [sound], routes: [in -> sound], latency: 0 ms}
+            equipment:
+              mic-1: {model: mic}
+              mic-2: {model: mic}
+              desk:  {model: desk}
+              left:  {model: box}
+              right: {model: box}
+            cables:
+              C1: {type: mic-cable, from: mic-1.out, to: desk.in-1}
+              C2: {type: mic-cable, from: mic-2.out, to: desk.in-2}
+              C3: {type: mic-cable, from: desk.out-1, to: left.in}
+              C4: {type: mic-cable, from: desk.out-2, to: right.in}
+            patch:
+              desk:
+            %s
+            feeds:
+            %s
+            """;
+
+    @Test
+    void aDelayThatMakesAFeedLateIsLoweredByWhatIsTooMuch() {
+        String text = DESK.formatted(
+                "    - {from: in-1, to: out-1, delay: 30 ms}",
+                "  f: {from: mic-1.pickup, to: left.sound, within: 11 ms}");
+        assertThat(steps(text)).containsExactly("In desk, lower the delay from in-1 to out-1 from 30 ms to 10 ms.");
+    }
+
+    @Test
+    void aDeviceThatIsTooSlowByItselfHasNoDelayToLower() {
+        String text = DESK.formatted(
+                "    - {from: in-1, to: out-1, delay: 30 ms}",
+                "  f: {from: mic-1.pickup, to: left.sound, within: 0.5 ms}");
+        assertThat(steps(text)).noneMatch(step -> step.contains("lower the delay"));
+    }
+
+    @Test
+    void noEntryIsSetByWhichASourceArrivesWhereAnotherBelongs() {
+        // in-2 to main would be cheaper, but the second microphone would be heard on the left as well
+        String text = DESK.formatted(
+                "    - in-1 -> main\n    - main -> out-1, out-2",
+                "  f: {from: [mic-1.pickup, mic-2.pickup], to: [left.sound, right.sound]}");
+        assertThat(steps(text))
+                .containsExactly("In desk, take out the patch from main to out-2.", "In desk, patch in-2 to out-2.");
+    }
+
+    @Test
+    void whatMendsMoreFeedsIsNamedBesideTheCheapest() {
+        String text = DESK.formatted("    - in-1 -> main\n    - in-2 -> main", """
+                  a: {from: mic-1.pickup, to: left.sound}
+                  b: {from: mic-2.pickup, to: left.sound}
+                """);
+        Signals signals = signals(text);
+        List<Mend> mends = signals.mends(signals.findProof("a").orElseThrow());
+        assertThat(mends.getFirst().steps()).containsExactly("In desk, patch main to out-1.");
+        assertThat(mends.getFirst().alsoMends()).containsExactly("b");
+    }
+
+    private static List<String> steps(String text) {
+        Signals signals = signals(text);
+        FeedProof proof = signals.proofs().getFirst();
+        assertThat(proof.proven()).isFalse();
+        return signals.mends(proof).stream()
+                .flatMap(mend -> mend.steps().stream())
+                .toList();
+    }
+
+    private static Signals signals(String text) {
+        return Signals.of(project(text), LIBRARY, Moment.target());
+    }
+
+    private static Project project(String text) {
+        ReadResult read = ProjectReader.read("hall.yaml", text.getBytes(StandardCharsets.UTF_8), LIBRARY);
+        if (read instanceof ReadResult.Refused refused) {
+            throw new AssertionError(refused.errors().toString());
+        }
+        return ((ReadResult.Loaded) read).project();
+    }
+}
