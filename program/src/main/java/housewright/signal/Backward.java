@@ -3,7 +3,7 @@ package housewright.signal;
 import java.util.ArrayDeque;
 import java.util.BitSet;
 
-/** Which nodes lead to one. */
+/** Which nodes lead to one, or to any of several. */
 final class Backward {
     private final SignalGraph graph;
 
@@ -12,12 +12,21 @@ final class Backward {
     }
 
     BitSet reaching(int node) {
+        BitSet ends = new BitSet();
+        ends.set(node);
+        return reaching(ends);
+    }
+
+    /** Which nodes lead to any of these, these included. */
+    BitSet reaching(BitSet ends) {
         int[] starts = graph.inStarts();
         int[] in = graph.inEdges();
         BitSet reaching = new BitSet(graph.nodes);
         ArrayDeque<Integer> queue = new ArrayDeque<>();
-        reaching.set(node);
-        queue.add(node);
+        ends.stream().forEach(node -> {
+            reaching.set(node);
+            queue.add(node);
+        });
         while (!queue.isEmpty()) {
             int v = queue.remove();
             for (int i = starts[v]; i < starts[v + 1]; i++) {

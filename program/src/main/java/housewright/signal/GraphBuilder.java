@@ -35,7 +35,7 @@ final class GraphBuilder {
     final Project project;
     final Moment moment;
     final Layouts layouts;
-    private final Types types;
+    final Types types;
     final List<Piece> pieces = new ArrayList<>();
     final Map<String, Integer> pieceIndex = new HashMap<>();
     final List<OpenNodes.Extra> extras = new ArrayList<>();

@@ -21,6 +21,7 @@ final class Prover {
     private final Explainer explainer;
     private final @Nullable Hop[] hops;
     private @Nullable Search onward;
+    private @Nullable WhereItStops whereItStops;
 
     Prover(SignalGraph graph, boolean brief) {
         this.brief = brief;
@@ -50,11 +51,11 @@ final class Prover {
             boolean arrives = search.reaches(destination); // only not through what it should
             for (Asked.Pair other : arrives ? List.<Asked.Pair>of() : asked.instead) {
                 if (!other.to().equals(pair.to()) && search.reaches(other.destination())) {
-                    Stop stop = brief ? UNSAID : explainer.crossed(search, source, destination, other.to());
+                    Stop stop = brief ? UNSAID : new Crossing(graph).find(search, asked, pair, other);
                     return stopped(pair, FeedState.CROSSED, stop);
                 }
             }
-            return stopped(pair, FeedState.BROKEN, brief ? UNSAID : stop(asked, source, destination));
+            return stopped(pair, FeedState.BROKEN, brief ? UNSAID : stop(asked, pair));
         }
         List<String> lacking = new ArrayList<>(0);
         List<String> assumed = new ArrayList<>(0);
@@ -165,20 +166,34 @@ final class Prover {
         return known;
     }
 
-    private Stop stop(Asked asked, int source, int destination) {
-        int at = source;
+    private Stop stop(Asked asked, Asked.Pair pair) {
+        int at = pair.source();
         for (Asked.Through place : asked.through) {
             if (place.nodes().isEmpty()) {
                 return explainer.notThere(place.place(), false);
             }
-            Search by = searchFrom(source, at);
+            Search by = searchFrom(pair.source(), at);
             int next = place.nodes().stream().filter(by::reaches).findFirst().orElse(-1);
             if (next < 0) {
-                return explainer.stop(by, at, place.nodes().getFirst());
+                return whereItStops().find(by, at, place.nodes().getFirst(), List.of());
             }
             at = next;
         }
-        return explainer.stop(searchFrom(source, at), at, destination);
+        Search by = searchFrom(pair.source(), at);
+        List<Integer> siblings = asked.pairs.stream()
+                .filter(each -> each.source() == pair.source() && by.reaches(each.destination()))
+                .map(Asked.Pair::destination)
+                .toList();
+        return whereItStops().find(by, at, pair.destination(), siblings);
+    }
+
+    private WhereItStops whereItStops() {
+        WhereItStops known = whereItStops;
+        if (known == null) {
+            known = new WhereItStops(graph);
+            whereItStops = known;
+        }
+        return known;
     }
 
     /** Ways into a place of the path by another edge than the path's own, that do not pass what follows. */

@@ -276,6 +276,34 @@ final class SignalGraph {
         return local >= 0 ? pieces.get(index).base() + local : builder.nodeIfKnown(index, spot, side == Side.ARRIVING);
     }
 
+    /** Every node of a port or point: its channels, or the one named, on either side. */
+    List<Integer> nodesOf(Address place) {
+        List<Integer> nodes = new ArrayList<>();
+        Integer index = pieceIndex.get(place.thing());
+        Layout layout = index == null ? null : pieces.get(index).layout();
+        if (index == null || layout == null) {
+            return nodes;
+        }
+        int base = pieces.get(index).base();
+        for (int node = base; node < base + layout.nodes.size(); node++) {
+            addIfMeant(place, node, nodes);
+        }
+        for (int node = laidOut; node < this.nodes; node++) {
+            if (owner[node] == index) {
+                addIfMeant(place, node, nodes);
+            }
+        }
+        return nodes;
+    }
+
+    private void addIfMeant(Address place, int node, List<Integer> nodes) {
+        String channel = place.spot().channel();
+        if (spot(node).name().equals(place.spot().name())
+                && (channel == null || channel.equals(spot(node).channel()))) {
+            nodes.add(node);
+        }
+    }
+
     /** Channels that arrive on a network port. */
     List<Integer> arrivingOnNetwork() {
         List<Integer> arriving = new ArrayList<>();

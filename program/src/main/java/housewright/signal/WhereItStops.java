@@ -1,0 +1,77 @@
+package housewright.signal;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where a person has to look when a signal does not arrive. What certainly stands in the way comes first; then the
+ * likeliest of the places where what is reached could be led on to what leads to the destination.
+ */
+final class WhereItStops {
+    private final SignalGraph graph;
+    private final Blocked blocked;
+    private final NotThere notThere;
+    private @Nullable Idle idle;
+
+    WhereItStops(SignalGraph graph) {
+        this.graph = graph;
+        this.blocked = new Blocked(graph);
+        this.notThere = new NotThere(graph);
+    }
+
+    /**
+     * The furthest place reached, and why nothing leads on.
+     *
+     * @param search from the source
+     * @param siblings where else the same source should arrive, and does
+     */
+    Stop find(Search search, int source, int destination, List<Integer> siblings) {
+        BitSet wanted = new Backward(graph).reaching(destination);
+        Stop sure = blocked.find(search, wanted);
+        if (sure != null) {
+            return sure;
+        }
+        List<@Nullable Suspect> suspects = new ArrayList<>();
+        suspects.add(new Unpatched(graph, search, wanted, idle()).find());
+        suspects.add(notThere.find(search, wanted, idle()));
+        suspects.add(new OpenEnds(graph, search, wanted, idle(), siblings).find());
+        return suspects.stream()
+                .filter(Objects::nonNull)
+                .min(Comparator.comparing(Suspect::likely))
+                .map(Suspect::stop)
+                .orElseGet(() -> deepest(search, source));
+    }
+
+    private Idle idle() {
+        Idle known = idle;
+        if (known == null) {
+            known = new Idle(graph);
+            idle = known;
+        }
+        return known;
+    }
+
+    private Stop deepest(Search search, int source) {
+        int deepest = source;
+        for (int node : search.reached()) {
+            String unknown = graph.intoUnknown.get(node);
+            if (unknown != null) {
+                return new Stop(graph.address(node), unknown);
+            }
+            boolean open = isOpen(node);
+            if (open == isOpen(deepest) ? search.hops(node) > search.hops(deepest) : open) {
+                deepest = node;
+            }
+        }
+        return new Stop(graph.address(deepest), OpenEnds.nothingLeadsOn(graph, deepest));
+    }
+
+    /** A port with nothing in it, which says more than a place in the middle of a thing. */
+    private boolean isOpen(int node) {
+        return graph.side(node) == Layout.Side.LEAVING && graph.plugged(node).isEmpty();
+    }
+}
