@@ -10,6 +10,7 @@ import housewright.model.End;
 import housewright.model.Equipment;
 import housewright.model.EquipmentToday;
 import housewright.model.Feed;
+import housewright.model.Fitted;
 import housewright.model.Library;
 import housewright.model.Life;
 import housewright.model.LocalRef;
@@ -132,6 +133,35 @@ final class Hall {
         Map<NamePattern, List<Integer>> all = new LinkedHashMap<>(now.vlans());
         all.put(new NamePattern(ports), List.of(vlans));
         equipment.put(id, equipment(id, now.model(), now.life(), now.set(), all, now.was()));
+        return this;
+    }
+
+    /** The end of its line is closed off. */
+    Hall terminated(String id) {
+        Equipment e = thing(id);
+        equipment.put(
+                id,
+                new Equipment(
+                        id,
+                        e.model(),
+                        null,
+                        e.life(),
+                        null,
+                        null,
+                        e.set(),
+                        null,
+                        null,
+                        null,
+                        null,
+                        Fitted.FITTED,
+                        null,
+                        e.vlans(),
+                        null,
+                        null,
+                        null,
+                        null,
+                        e.was(),
+                        Remarks.NONE));
         return this;
     }
 
