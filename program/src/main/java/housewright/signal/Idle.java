@@ -5,12 +5,16 @@ import housewright.model.Kind;
 import housewright.model.Signal;
 import housewright.signal.Layout.Side;
 import java.util.BitSet;
+import java.util.HashMap;
+import java.util.Map;
 
 /** Which ways serve nothing: a signal led to a port for nothing else was led there for what is missing. */
 final class Idle {
     private final SignalGraph graph;
     /** All that leads to a destination of any feed. */
     private final BitSet serving;
+
+    private final Map<Integer, Boolean> known = new HashMap<>();
 
     Idle(SignalGraph graph) {
         this.graph = graph;
@@ -36,6 +40,10 @@ final class Idle {
      * the end of every line).
      */
     boolean isIdle(int port) {
+        return known.computeIfAbsent(port, this::findIdle);
+    }
+
+    private boolean findIdle(int port) {
         if (!graph.plugged(port).isEmpty()) {
             return true;
         }

@@ -15,12 +15,14 @@ final class WhereItStops {
     private final SignalGraph graph;
     private final Blocked blocked;
     private final NotThere notThere;
+    private final Kinship kin;
     private @Nullable Idle idle;
 
     WhereItStops(SignalGraph graph) {
         this.graph = graph;
         this.blocked = new Blocked(graph);
         this.notThere = new NotThere(graph);
+        this.kin = new Kinship(graph);
     }
 
     /**
@@ -36,7 +38,7 @@ final class WhereItStops {
             return sure;
         }
         List<@Nullable Suspect> suspects = new ArrayList<>();
-        suspects.add(new Unpatched(graph, search, wanted, idle()).find());
+        suspects.add(new Unpatched(graph, search, wanted, idle(), kin).find());
         suspects.add(notThere.find(search, wanted, idle()));
         suspects.add(new OpenEnds(graph, search, wanted, idle(), siblings).find());
         return suspects.stream()

@@ -4,6 +4,7 @@ import housewright.model.Channels;
 import housewright.model.Connector;
 import housewright.model.Kind;
 import housewright.model.Latency;
+import housewright.model.LevelClass;
 import housewright.model.LocalRef;
 import housewright.model.Model;
 import housewright.model.NamePattern;
@@ -168,6 +169,7 @@ final class Kit {
         private @Nullable String protocol;
         private @Nullable Channels channels;
         private @Nullable Connector connector;
+        private @Nullable LevelClass level;
         private @Nullable Level nominal;
         private @Nullable Level max;
         private List<VideoFormat> formats = List.of();
@@ -217,6 +219,11 @@ final class Kit {
             return this;
         }
 
+        Plug level(LevelClass range) {
+            level = range;
+            return this;
+        }
+
         Plug nominal(String level) {
             nominal = Level.parse(level);
             return this;
@@ -229,7 +236,7 @@ final class Kit {
 
         Port port() {
             return new Port(
-                    in, out, both, passive, protocol, connector, channels, null, nominal, max, null, null, null, null,
+                    in, out, both, passive, protocol, connector, channels, level, nominal, max, null, null, null, null,
                     null, null, formats, null, null, null);
         }
     }

@@ -3,6 +3,7 @@ package housewright.signal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import housewright.model.Kind;
+import housewright.model.LevelClass;
 import housewright.model.Life;
 import housewright.model.Signal;
 import housewright.signal.Kit.Plug;
@@ -254,6 +255,43 @@ class WhereItStopsTest {
         assertThat(stop(hall, "f").why()).contains("nothing is plugged into box, link", "comes back by it");
     }
 
+    @Test
+    void headphonesGoWithTheirOwnOutputAndALoudspeakerWithTheOther() {
+        Hall hall = new Hall()
+                .type(new Kit("mixer")
+                        .port("phones", Plug.out(Signal.ANALOG_AUDIO).level(LevelClass.PHONES))
+                        .out("line", Signal.ANALOG_AUDIO)
+                        .points("mix")
+                        .routes("mix -> phones", "mix -> line"))
+                .type(new Kit("headphones", Kind.HEADPHONES).in("in", Signal.ANALOG_AUDIO))
+                .type(new Kit("speaker", Kind.LOUDSPEAKER).in("in", Signal.ANALOG_AUDIO))
+                .things("mixer", "mixer")
+                .things("headphones", "ears")
+                .things("speaker", "speaker")
+                .feed("f", "mixer.mix", "ears.in")
+                .feed("g", "mixer.mix", "speaker.in");
+        assertThat(stop(hall, "f").at()).hasToString("mixer.phones");
+        assertThat(stop(hall, "g").at()).hasToString("mixer.line");
+    }
+
+    @Test
+    void twoJoinsInARowThatDoNotHoldStopAtTheFirst() {
+        Hall hall = new Hall()
+                .type(new Kit("device")
+                        .both("net", Signal.ETHERNET)
+                        .points("a", "b")
+                        .patchFree())
+                .things("device", "panel", "control", "node")
+                .patch("panel", "a -> net:x")
+                .patch("control", "net:x -> a", "a -> net:y")
+                .patch("node", "net:y -> b")
+                .send("s1", "panel.net:x", "control.net:x")
+                .send("s2", "control.net:y", "node.net:y")
+                .feed("f", "panel.a", "node.b");
+        assertThat(stop(hall, "f").at()).hasToString("panel.net:x");
+        assertThat(stop(hall, "f").why()).contains("s1 does not join", "not on one network");
+    }
+
     // ---- patch ----
 
     private static Hall desk(String... patch) {
@@ -291,6 +329,40 @@ class WhereItStopsTest {
         assertThat(stop(hall, "f").at()).hasToString("desk.matrix-1");
         assertThat(stop(hall, "f").why()).contains("patched from matrix-1 to out-1");
         assertThat(hall.proof("g").proven()).isTrue();
+    }
+
+    @Test
+    void whereAllOfAKindEndTheyAreMeantToEnd() {
+        Hall hall = new Hall()
+                .type(new Kit("computer")
+                        .in("in-{1..2}", Signal.ANALOG_AUDIO)
+                        .out("out-{1..2}", Signal.ANALOG_AUDIO)
+                        .points("track-{1..2}", "stream-{1..2}")
+                        .patchFree())
+                .type(new Kit("mic").out("out", Signal.ANALOG_AUDIO))
+                .things("computer", "pc")
+                .things("mic", "mic-1", "mic-2")
+                .cable("C1", "mic-1.out", "pc.in-1")
+                .cable("C2", "mic-2.out", "pc.in-2")
+                .patch("pc", "in-{1..2} -> track-{1..2}", "in-2 -> stream-2", "stream-{1..2} -> out-{1..2}")
+                .feed("f", "mic-1.out", "pc.stream-1");
+        assertThat(stop(hall, "f").at()).hasToString("pc.in-1");
+        assertThat(stop(hall, "f").why()).contains("in-1 to stream-1");
+    }
+
+    @Test
+    void aPortThatWouldLeadBackIsNotLookedAt() {
+        Hall hall = desk("in-1 -> ch-1", "ch-1 -> mix-1", "mix-1 -> out-1", "in-3 -> mix-2", "mix-2 -> out-2")
+                .type(new Kit("powered")
+                        .in("in", Signal.ANALOG_AUDIO)
+                        .out("through", Signal.ANALOG_AUDIO)
+                        .points("sound")
+                        .routes("in -> sound", "in -> through"))
+                .things("powered", "s-1")
+                .feed("f", "mic-1.out", "s-2.in")
+                .feed("g", "mic-1.out", "s-1.sound");
+        assertThat(stop(hall, "f").at().thing()).isEqualTo("desk");
+        assertThat(stop(hall, "f").why()).contains("patched");
     }
 
     @Test
