@@ -1,7 +1,6 @@
 package housewright.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import housewright.model.Project;
 import housewright.model.change.Change;
@@ -12,23 +11,17 @@ import housewright.signal.Mend;
 import housewright.signal.Moment;
 import housewright.signal.PairProof;
 import housewright.signal.Signals;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Whatever single thing is put wrong in the demo is found, where it is, and mended without harm. What program and data do not agree on yet is
- * listed in open.txt, by check and break, and is to be settled there, not forgotten.
+ * Whatever single thing is put wrong in the demo is found, where it is, and mended without harm.
  */
 class SeededBreaksTest {
     static List<SeededBreak> breaks() {
@@ -42,14 +35,6 @@ class SeededBreaksTest {
         assertThat(breaks()).extracting(SeededBreak::name).doesNotHaveDuplicates();
     }
 
-    static List<SeededBreak> feedsSettled() {
-        return settled("feeds");
-    }
-
-    static List<SeededBreak> placeSettled() {
-        return settled("place");
-    }
-
     static List<SeededBreak> toMend() {
         return breaks().stream().filter(each -> each.noMend() == null).toList();
     }
@@ -58,41 +43,8 @@ class SeededBreaksTest {
         return breaks().stream().filter(each -> each.noMend() != null).toList();
     }
 
-    static List<SeededBreak> placeOpen() {
-        Set<String> open = open();
-        return breaks().stream()
-                .filter(each -> open.contains("place " + each.name()))
-                .toList();
-    }
-
-    private static List<SeededBreak> settled(String check) {
-        Set<String> open = open();
-        return breaks().stream()
-                .filter(each -> !open.contains(check + " " + each.name()))
-                .toList();
-    }
-
-    private static Set<String> open() {
-        try (InputStream in = SeededBreaksTest.class.getResourceAsStream("/housewright/breaks/open.txt")) {
-            return Set.copyOf(new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .lines()
-                    .toList());
-        } catch (IOException failed) {
-            throw new UncheckedIOException(failed);
-        }
-    }
-
-    @Test
-    void whatIsOpenIsListedByNamesThatExist() {
-        assertThat(open()).hasSizeLessThan(breaks().size() / 2);
-        assertThat(breaks().stream()
-                        .flatMap(each -> Stream.of("feeds ", "place ").map(check -> check + each.name()))
-                        .toList())
-                .containsAll(open());
-    }
-
     @ParameterizedTest
-    @MethodSource("feedsSettled")
+    @MethodSource("breaks")
     void itBreaksJustTheFeedsThatHangOnIt(SeededBreak seeded) {
         Map<String, String> unproven = new LinkedHashMap<>();
         for (FeedProof proof : signals(seeded.made()).proofs()) {
@@ -104,17 +56,26 @@ class SeededBreaksTest {
     }
 
     @ParameterizedTest
-    @MethodSource("placeSettled")
+    @MethodSource("breaks")
     void theProofSaysWhereAndWhy(SeededBreak seeded) {
-        placeIsRight(seeded);
-    }
-
-    @ParameterizedTest(allowZeroInvocations = true)
-    @MethodSource("placeOpen")
-    void aPlaceThatIsRightByNowIsNoLongerListedAsOpen(SeededBreak seeded) {
-        assertThatThrownBy(() -> placeIsRight(seeded))
-                .as("take \"place " + seeded.name() + "\" out of open.txt")
-                .isInstanceOf(AssertionError.class);
+        FeedProof proof = proof(signals(seeded.made()), seeded.look());
+        PairProof pair = proof.pairs().stream()
+                .filter(each -> each.state() == proof.state())
+                .findFirst()
+                .orElseThrow();
+        if (proof.state() == FeedState.ARRIVES) {
+            Set<String> passed = new LinkedHashSet<>();
+            for (Hop hop : pair.hops()) {
+                passed.add(hop.from().toString());
+                passed.add(hop.to().toString());
+            }
+            assertThat(passed).containsAnyElementsOf(seeded.at());
+            assertThat(pair.hops()).extracting(Hop::text).anyMatch(text -> text.contains(seeded.why()));
+        } else {
+            assertThat(pair.stop()).isNotNull();
+            assertThat(String.valueOf(pair.stop().at())).isIn(seeded.at());
+            assertThat(pair.stop().why()).contains(seeded.why());
+        }
     }
 
     @ParameterizedTest
@@ -148,27 +109,6 @@ class SeededBreaksTest {
                 .filter(FeedProof::proven)
                 .map(proof -> proof.feed().id())
                 .toList();
-    }
-
-    private static void placeIsRight(SeededBreak seeded) {
-        FeedProof proof = proof(signals(seeded.made()), seeded.look());
-        PairProof pair = proof.pairs().stream()
-                .filter(each -> each.state() == proof.state())
-                .findFirst()
-                .orElseThrow();
-        if (proof.state() == FeedState.ARRIVES) {
-            Set<String> passed = new LinkedHashSet<>();
-            for (Hop hop : pair.hops()) {
-                passed.add(hop.from().toString());
-                passed.add(hop.to().toString());
-            }
-            assertThat(passed).containsAnyElementsOf(seeded.at());
-            assertThat(pair.hops()).extracting(Hop::text).anyMatch(text -> text.contains(seeded.why()));
-        } else {
-            assertThat(pair.stop()).isNotNull();
-            assertThat(String.valueOf(pair.stop().at())).isIn(seeded.at());
-            assertThat(pair.stop().why()).contains(seeded.why());
-        }
     }
 
     private static Signals signals(Project project) {
