@@ -44,7 +44,7 @@ final class Ladder {
             "org.jspecify.annotations");
 
     /** The engines: one public entry class, public records of input and result, all else within the package. */
-    private static final Set<String> ENGINES = Set.of("signal");
+    private static final Set<String> ENGINES = Set.of("signal", "cable");
 
     /** Above the line: these may read the clock and use threads. */
     private static final Set<String> ABOVE_THE_LINE = Set.of("app", "cli", "library", "main");
@@ -70,11 +70,12 @@ final class Ladder {
                 "org.snakeyaml.engine..");
         rung("finding", List.of("unit", "model", "model.change"));
         rung("signal", List.of("unit", "model", "model.change", "finding"));
-        rung("check", List.of("unit", "model", "finding", "signal"));
+        rung("cable", List.of("unit", "model", "signal"));
+        rung("check", List.of("unit", "model", "finding", "signal", "cable"));
         rung("check.signal", List.of("unit", "model", "model.change", "finding", "signal", "check"));
         rung(
                 "study",
-                List.of("unit", "model", "model.change", "finding", "signal", "check", "check.signal"),
+                List.of("unit", "model", "model.change", "finding", "signal", "cable", "check", "check.signal"),
                 "java.util.concurrent..");
         rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
         rung(

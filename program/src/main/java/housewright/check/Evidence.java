@@ -1,6 +1,9 @@
 package housewright.check;
 
+import housewright.cable.Cabling;
 import housewright.model.Project;
+import housewright.model.RuleSet;
+import housewright.model.Rules;
 import housewright.model.Types;
 import housewright.signal.FeedProof;
 import housewright.signal.Mend;
@@ -20,6 +23,24 @@ public interface Evidence {
 
     /** The signals at that moment. */
     Signals signals();
+
+    /** The limit as the project wants it: its own where that is tighter and in the same unit, else the rule's. */
+    default double limit(Rule.Card card, Rule.Limit limit) {
+        Rules rules = project().about().rules();
+        String wanted = rules == null || !card.limits().getFirst().equals(limit)
+                ? null
+                : rules.tighten().get(card.id());
+        return wanted == null ? limit.value() : Tightening.of(wanted, limit).orElse(limit.value());
+    }
+
+    /** Which limits apply where they differ between regions. */
+    default RuleSet ruleSet() {
+        Rules rules = project().about().rules();
+        return rules == null ? RuleSet.METRIC_EU : rules.set();
+    }
+
+    /** The cables at that moment. */
+    Cabling cabling();
 
     /** The same project at another moment. */
     Evidence at(Moment other);

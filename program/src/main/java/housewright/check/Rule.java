@@ -7,6 +7,7 @@ import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.finding.Value;
 import housewright.model.Stage;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -22,6 +23,30 @@ public interface Rule {
     Stream<Finding> check(Evidence evidence);
 
     /**
+     * A figure that a rule holds to.
+     *
+     * @param what it is a limit of, in a few words
+     * @param value in {@code unit}
+     * @param unit as written after a number; empty for a plain count
+     * @param atMost true where it must not be passed, false where it must be reached
+     */
+    record Limit(String what, double value, String unit, boolean atMost) {
+        public static Limit most(String what, double value, String unit) {
+            return new Limit(what, value, unit, true);
+        }
+
+        public static Limit least(String what, double value, String unit) {
+            return new Limit(what, value, unit, false);
+        }
+
+        /** "loss at most 20 dB". */
+        public String text() {
+            String number = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+            return what + (atMost ? " at most " : " at least ") + number + (unit.isEmpty() ? "" : " " + unit);
+        }
+    }
+
+    /**
      * What a rule is.
      *
      * @param id words with hyphens that name the fault, such as {@code feed-late}; a project switches it off by it
@@ -29,10 +54,16 @@ public interface Rule {
      * @param severities its findings may have
      * @param source what says that it is a fault
      * @param due the stage of the job from which on its findings matter
+     * @param limits what it holds to, the one that a project may tighten first; none where it asks for yes or no
      */
-    record Card(String id, String question, Set<Severity> severities, Source source, Stage due) {
+    record Card(String id, String question, Set<Severity> severities, Source source, Stage due, List<Limit> limits) {
+        public Card(String id, String question, Set<Severity> severities, Source source, Stage due) {
+            this(id, question, severities, source, due, List.of());
+        }
+
         public Card {
             severities = Set.copyOf(severities);
+            limits = List.copyOf(limits);
             if (!question.endsWith("?") || severities.isEmpty()) {
                 throw new IllegalArgumentException("The rule " + id + " needs a question and a severity");
             }

@@ -47,6 +47,23 @@ public enum Connector implements Word {
         this.word = word;
     }
 
+    /** The end of a cable that goes into this one on a panel: pins into sockets, for the rest the same word. */
+    public Connector mate() {
+        return switch (this) {
+            case XLR_3M -> XLR_3F;
+            case XLR_3F -> XLR_3M;
+            case XLR_5M -> XLR_5F;
+            case XLR_5F -> XLR_5M;
+            case C14 -> C13;
+            case C13 -> C14;
+            case C20 -> C19;
+            case C19 -> C20;
+            case MAINS_SOCKET -> MAINS_PLUG;
+            case MAINS_PLUG -> MAINS_SOCKET;
+            default -> this;
+        };
+    }
+
     @Override
     public String word() {
         return word;

@@ -196,7 +196,7 @@ final class Runs {
         if (!fits && from != null && to != null && !canBeMadeUp(type, from, to)) {
             return null;
         }
-        List<Connector> ends = fits || from == null || to == null ? List.of() : List.of(mate(from), mate(to));
+        List<Connector> ends = fits || from == null || to == null ? List.of() : List.of(from.mate(), to.mate());
         BigDecimal price = metre.multiply(BigDecimal.valueOf(Math.ceil(run.metres() * 2) / 2))
                 .add(fits ? pair : pair.multiply(BigDecimal.valueOf(2))) // ends made up on purpose cost about twice
                 .setScale(2, RoundingMode.HALF_UP);
@@ -222,8 +222,8 @@ final class Runs {
 
     private static boolean canBeMadeUp(CableType type, Connector from, Connector to) {
         return MADE_UP.stream()
-                .anyMatch(
-                        like -> like.containsAll(type.ends()) && like.contains(mate(from)) && like.contains(mate(to)));
+                .anyMatch(like ->
+                        like.containsAll(type.ends()) && like.contains(from.mate()) && like.contains(to.mate()));
     }
 
     private static boolean fits(CableType type, @Nullable Connector from, @Nullable Connector to) {
@@ -232,23 +232,7 @@ final class Runs {
         }
         Connector one = type.ends().getFirst();
         Connector other = type.ends().getLast();
-        return (one == mate(from) && other == mate(to)) || (one == mate(to) && other == mate(from));
-    }
-
-    /** The cable end that goes into a panel connector: pins into sockets, for the rest the same word. */
-    static Connector mate(Connector panel) {
-        return switch (panel) {
-            case XLR_3M -> Connector.XLR_3F;
-            case XLR_3F -> Connector.XLR_3M;
-            case XLR_5M -> Connector.XLR_5F;
-            case XLR_5F -> Connector.XLR_5M;
-            case C14 -> Connector.C13;
-            case C13 -> Connector.C14;
-            case C20 -> Connector.C19;
-            case C19 -> Connector.C20;
-            case MAINS_SOCKET -> Connector.MAINS_PLUG;
-            default -> panel;
-        };
+        return (one == from.mate() && other == to.mate()) || (one == to.mate() && other == from.mate());
     }
 
     private List<CableType> carrying(Signal signal) {

@@ -2,6 +2,7 @@ package housewright.study;
 
 import housewright.check.Rule;
 import housewright.check.signal.SignalRules;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Every rule there is, trade by trade. */
@@ -9,6 +10,8 @@ public final class RuleCatalogue {
     private RuleCatalogue() {}
 
     public static List<Rule> all() {
-        return SignalRules.all();
+        List<Rule> rules = new ArrayList<>(SignalRules.all());
+        rules.add(new RuleSettings(rules));
+        return List.copyOf(rules);
     }
 }

@@ -1,5 +1,6 @@
 package housewright.study;
 
+import housewright.cable.Cabling;
 import housewright.check.Checks;
 import housewright.check.Evidence;
 import housewright.check.Rule;
@@ -34,6 +35,7 @@ public final class Study implements Evidence {
     private final List<Rule> rules;
     private final Map<Moment, Study> byMoment;
     private final Once<Signals> signals;
+    private final Once<Cabling> cabling;
     private final Once<Findings> findings;
     private final Once<Verdict> verdict;
     private final Map<String, Once<List<Mend>>> mends = new ConcurrentHashMap<>();
@@ -44,6 +46,7 @@ public final class Study implements Evidence {
         this.rules = rules;
         this.byMoment = byMoment;
         this.signals = new Once<>(() -> Signals.of(types.project(), types.library(), moment));
+        this.cabling = new Once<>(() -> Cabling.of(types, moment));
         this.findings = new Once<>(() -> Checks.run(rules, this));
         this.verdict = new Once<>(() -> Verdict.of(this));
     }
@@ -88,6 +91,11 @@ public final class Study implements Evidence {
     @Override
     public Signals signals() {
         return signals.get();
+    }
+
+    @Override
+    public Cabling cabling() {
+        return cabling.get();
     }
 
     /** Every feed's proof, in the order of the file. */

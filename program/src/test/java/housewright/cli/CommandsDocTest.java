@@ -56,10 +56,11 @@ class CommandsDocTest {
 
                 Made from the program by `CommandsDocTest`. **stop**: somebody could be hurt, something would be damaged, or the job fails
                 on the day. **fix**: settle it before the visit. **note**: worth knowing. A finding is counted, and shown only from the
-                stage of the job on at which it is due. A project switches a rule off for a subject under `exempt`, with the reason.
+                stage of the job on at which it is due. A project switches a rule off for a subject under `exempt`, with the reason, and
+                holds the first limit of a rule tighter under `project: {rules: {tighten: {rule: limit}}}`, in the unit given here.
 
-                | rule | asks | severity | due from | source |
-                |---|---|---|---|---|
+                | rule | asks | limits | severity | due from | source |
+                |---|---|---|---|---|---|
                 """);
         for (Rule rule : RuleCatalogue.all()) {
             Rule.Card card = rule.card();
@@ -71,6 +72,8 @@ class CommandsDocTest {
                     .append(card.id())
                     .append("` | ")
                     .append(card.question())
+                    .append(" | ")
+                    .append(card.limits().stream().map(Rule.Limit::text).collect(Collectors.joining("; ")))
                     .append(" | ")
                     .append(severities)
                     .append(" | ")

@@ -69,7 +69,7 @@ record SeededBreak(
                 (String) each.get("no-mend"));
     }
 
-    private static Map<String, String> words(Object map) {
+    static Map<String, String> words(Object map) {
         Map<String, String> words = new LinkedHashMap<>();
         if (map != null) {
             ((Map<?, ?>) map).forEach((key, value) -> words.put((String) key, value == null ? "" : (String) value));
@@ -95,17 +95,7 @@ record SeededBreak(
 
     /** The demo with this put wrong. */
     Project made() {
-        String text = Demo.TEXT;
-        for (Map.Entry<String, String> each : replace.entrySet()) {
-            int first = text.indexOf(each.getKey());
-            if (first < 0 || text.indexOf(each.getKey(), first + 1) >= 0) {
-                throw new AssertionError(name + ": \"" + each.getKey() + "\" must stand once in " + Demo.FILE);
-            }
-            text = text.substring(0, first)
-                    + each.getValue()
-                    + text.substring(first + each.getKey().length());
-        }
-        Project before = Demo.read(text);
+        Project before = Demo.read(replaced(Demo.TEXT, name, replace));
         Project after = Change.apply(before, changes());
         for (String gone : drop) {
             if (!section(gone).of(before).containsKey(id(gone))) {
@@ -117,6 +107,21 @@ record SeededBreak(
             throw new AssertionError(name + ": nothing is changed");
         }
         return after;
+    }
+
+    /** A text with words replaced, each of which must stand in it once. */
+    static String replaced(String text, String name, Map<String, String> replace) {
+        String changed = text;
+        for (Map.Entry<String, String> each : replace.entrySet()) {
+            int first = changed.indexOf(each.getKey());
+            if (first < 0 || changed.indexOf(each.getKey(), first + 1) >= 0) {
+                throw new AssertionError(name + ": \"" + each.getKey() + "\" must stand once in the file");
+            }
+            changed = changed.substring(0, first)
+                    + each.getValue()
+                    + changed.substring(first + each.getKey().length());
+        }
+        return changed;
     }
 
     private List<Change> changes() {

@@ -1,0 +1,99 @@
+package housewright.demo;
+
+import housewright.finding.Finding;
+import housewright.finding.Findings;
+import housewright.finding.Severity;
+import housewright.finding.Subject;
+import housewright.model.Project;
+import housewright.study.Study;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.snakeyaml.engine.v2.api.Load;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+
+/**
+ * One thing put wrong in a sound project, and what must be found. See {@code mistakes/} for the data.
+ *
+ * @param name what was done, in words
+ * @param on the project it is done in: {@code demo}, or a file of {@code halls/} without its ending
+ * @param replace words of the file, each found there once, and what stands there instead
+ * @param rule id of the rule that must find it
+ * @param subject one of the finding's subjects, such as {@code cable C501} or {@code equipment desk}
+ * @param severity of the finding
+ * @param change the first fix is one the program can make, and it clears the finding
+ */
+record Mistake(
+        String name,
+        String on,
+        Map<String, String> replace,
+        String rule,
+        String subject,
+        Severity severity,
+        boolean change) {
+    /** One file of mistakes for each trade. */
+    static final List<String> TRADES = List.of("signal");
+
+    static List<Mistake> all() {
+        List<Mistake> all = new ArrayList<>();
+        for (String trade : TRADES) {
+            String text = Demo.text("/housewright/mistakes/" + trade + ".yaml");
+            Map<?, ?> document = (Map<?, ?>) new Load(LoadSettings.builder().build()).loadFromString(text);
+            for (Object each : (List<?>) document.get("mistakes")) {
+                all.add(of((Map<?, ?>) each));
+            }
+        }
+        return all;
+    }
+
+    private static Mistake of(Map<?, ?> each) {
+        String severity = (String) each.get("severity");
+        return new Mistake(
+                (String) each.get("name"),
+                each.containsKey("on") ? (String) each.get("on") : "demo",
+                SeededBreak.words(each.get("replace")),
+                (String) each.get("rule"),
+                (String) each.get("subject"),
+                Stream.of(Severity.values())
+                        .filter(word -> word.word().equals(severity))
+                        .findFirst()
+                        .orElseThrow(() -> new AssertionError(each + ": no severity " + severity)),
+                "change".equals(each.get("fix")));
+    }
+
+    /** The text of a sound project. */
+    static String text(String on) {
+        return on.equals("demo") ? Demo.TEXT : Demo.text("/housewright/halls/" + on + ".yaml");
+    }
+
+    String made(String text) {
+        return SeededBreak.replaced(text, name, replace);
+    }
+
+    Project project() {
+        return Demo.read(made(text(on)));
+    }
+
+    /** What is found of it, due or not. */
+    List<Finding> in(Findings findings) {
+        return everything(findings)
+                .filter(finding -> finding.rule().equals(rule))
+                .filter(finding ->
+                        finding.subjects().stream().map(Subject::toString).anyMatch(subject::equals))
+                .toList();
+    }
+
+    static Stream<Finding> everything(Findings findings) {
+        return Stream.concat(findings.due().stream(), findings.notYetDue().stream());
+    }
+
+    static Findings findings(Project project) {
+        return Study.of(project, Demo.LIBRARY).findings();
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+}

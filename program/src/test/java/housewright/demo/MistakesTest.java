@@ -1,0 +1,122 @@
+package housewright.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import housewright.check.Rule;
+import housewright.finding.Finding;
+import housewright.finding.Findings;
+import housewright.model.Project;
+import housewright.model.change.Change;
+import housewright.study.RuleCatalogue;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Single mistakes made in sound projects: each gives its rule, its subject and a fix, and no two hide each other. */
+class MistakesTest {
+    private static final int PAIRS = 150;
+    private static final Map<String, Findings> SOUND = new HashMap<>();
+
+    static List<Mistake> mistakes() {
+        return Mistake.all();
+    }
+
+    private static Findings sound(String on) {
+        return SOUND.computeIfAbsent(on, key -> Mistake.findings(Demo.read(Mistake.text(key))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("mistakes")
+    void isFoundWithItsSubjectAndAFix(Mistake mistake) {
+        assertThat(mistake.in(sound(mistake.on()))).as("before").isEmpty();
+        Findings findings = Mistake.findings(mistake.project());
+        assertThat(findings.failures()).isEmpty();
+        List<Finding> found = mistake.in(findings);
+        assertThat(found).as(() -> said(findings)).isNotEmpty();
+        assertThat(found.getFirst().severity()).isEqualTo(mistake.severity());
+        assertThat(found.getFirst().fixes()).isNotEmpty();
+    }
+
+    static List<Mistake> mended() {
+        return mistakes().stream().filter(Mistake::change).toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("mended")
+    void itsFixClearsIt(Mistake mistake) {
+        Project wrong = mistake.project();
+        Finding found = mistake.in(Mistake.findings(wrong)).getFirst();
+        List<Change> changes = found.fixes().getFirst().changes();
+        assertThat(changes).isNotEmpty();
+        assertThat(mistake.in(Mistake.findings(Change.apply(wrong, changes)))).isEmpty();
+    }
+
+    @Test
+    void twoMistakesDoNotHideEachOther() {
+        Random random = new Random(20261125);
+        Map<String, List<Mistake>> byProject = mistakes().stream()
+                .collect(Collectors.groupingBy(Mistake::on, LinkedHashMap::new, Collectors.toList()));
+        List<String> hidden = new ArrayList<>();
+        int tried = 0;
+        for (int i = 0; i < PAIRS; i++) {
+            Mistake one = mistakes().get(random.nextInt(mistakes().size()));
+            List<Mistake> others = byProject.get(one.on());
+            Mistake other = others.get(random.nextInt(others.size()));
+            Project both = both(one, other);
+            if (both == null) {
+                continue; // they touch the same words
+            }
+            tried++;
+            Findings findings = Mistake.findings(both);
+            for (Mistake each : List.of(one, other)) {
+                if (each.in(findings).isEmpty()) {
+                    hidden.add(each + " beside " + (each == one ? other : one));
+                }
+            }
+        }
+        assertThat(tried).isGreaterThan(PAIRS / 2);
+        assertThat(hidden).isEmpty();
+    }
+
+    private static Project both(Mistake one, Mistake other) {
+        if (one == other || one.replace().keySet().stream().anyMatch(word -> touches(word, other))) {
+            return null;
+        }
+        try {
+            return Demo.read(other.made(one.made(Mistake.text(one.on()))));
+        } catch (AssertionError overlapping) {
+            return null;
+        }
+    }
+
+    private static boolean touches(String word, Mistake other) {
+        return other.replace().keySet().stream().anyMatch(each -> each.contains(word) || word.contains(each));
+    }
+
+    @Test
+    void everyRuleHasAMistakeOfItsOwn() {
+        Set<String> made = mistakes().stream().map(Mistake::rule).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> rules = RuleCatalogue.all().stream()
+                .map(Rule::card)
+                .map(Rule.Card::id)
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertThat(rules).containsAll(made);
+        rules.removeAll(made);
+        assertThat(rules).isEmpty();
+    }
+
+    private static String said(Findings findings) {
+        return Mistake.everything(findings)
+                .map(finding -> finding.rule() + " " + finding.subjects() + " " + finding.message())
+                .collect(Collectors.joining("\n"));
+    }
+}
