@@ -72,7 +72,7 @@ final class Ladder {
         rung("signal", List.of("unit", "model", "model.change", "finding"));
         rung("cable", List.of("unit", "model", "signal"));
         rung("check", List.of("unit", "model", "finding", "signal", "cable"));
-        rung("check.signal", List.of("unit", "model", "model.change", "finding", "signal", "check"));
+        rung("check.signal", List.of("unit", "model", "model.change", "finding", "signal", "cable", "check"));
         rung(
                 "study",
                 List.of("unit", "model", "model.change", "finding", "signal", "cable", "check", "check.signal"),

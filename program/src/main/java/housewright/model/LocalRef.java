@@ -8,16 +8,25 @@ import org.jspecify.annotations.Nullable;
  * A port, point or channel of the device at hand: {@code ch-1}, {@code link:5}, {@code link:{1..16}},
  * {@code in-{1..8}}. One range at most in the name and one in the channel; both together run through the
  * channels of one name after the other.
- *
- * @param text as written
  */
-public record LocalRef(String text) implements Written {
+public final class LocalRef implements Written {
+    private final String text;
+    private final List<Spot> spots;
+
     static final String EXPECTED = "a port, point or channel of the device, such as ch-1, link:5 or in-{1..8}";
 
-    public LocalRef {
-        if (expand(text) == null) {
+    public LocalRef(String text) {
+        List<Spot> expanded = expand(text);
+        if (expanded == null) {
             throw new WordingException(text, EXPECTED);
         }
+        this.text = text;
+        this.spots = expanded;
+    }
+
+    @Override
+    public String text() {
+        return text;
     }
 
     public static LocalRef parse(String text) {
@@ -34,10 +43,6 @@ public record LocalRef(String text) implements Written {
 
     /** The places in order; one where there is no range. */
     public List<Spot> spots() {
-        List<Spot> spots = expand(text);
-        if (spots == null) {
-            throw new AssertionError(text); // the constructor has read it before
-        }
         return spots;
     }
 
@@ -65,6 +70,16 @@ public record LocalRef(String text) implements Written {
             }
         }
         return List.copyOf(spots);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof LocalRef same && same.text.equals(text);
+    }
+
+    @Override
+    public int hashCode() {
+        return text.hashCode();
     }
 
     @Override

@@ -7,19 +7,28 @@ import org.jspecify.annotations.Nullable;
 /**
  * One name, or several written with one range: {@code in-{1..16}}, {@code sound-{L,R}}. Equal when written
  * alike.
- *
- * @param text as written
  */
-public record NamePattern(String text) implements Written {
+public final class NamePattern implements Written {
+    private final String text;
+    private final List<String> names;
+
     /** The most names one range may stand for; a typing slip must not fill the memory. */
     public static final int MOST = 4096;
 
     private static final String EXPECTED = "a name or a range of names, such as in-3, in-{1..16} or sound-{L,R}";
 
-    public NamePattern {
-        if (expand(text) == null) {
+    public NamePattern(String text) {
+        List<String> expanded = expand(text);
+        if (expanded == null) {
             throw new WordingException(text, EXPECTED);
         }
+        this.text = text;
+        this.names = expanded;
+    }
+
+    @Override
+    public String text() {
+        return text;
     }
 
     public static NamePattern parse(String text) {
@@ -28,10 +37,6 @@ public record NamePattern(String text) implements Written {
 
     /** The names in order; one where there is no range. */
     public List<String> names() {
-        List<String> names = expand(text);
-        if (names == null) {
-            throw new AssertionError(text); // the constructor has read it before
-        }
         return names;
     }
 
@@ -112,6 +117,16 @@ public record NamePattern(String text) implements Written {
             }
         }
         return true;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof NamePattern same && same.text.equals(text);
+    }
+
+    @Override
+    public int hashCode() {
+        return text.hashCode();
     }
 
     @Override

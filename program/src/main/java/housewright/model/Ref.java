@@ -7,16 +7,25 @@ import org.jspecify.annotations.Nullable;
 /**
  * A port, point or channel of a named thing: {@code desk.ch-1}, {@code camera-1.sdi:3},
  * {@code box.in-{1..8}}. One range at most.
- *
- * @param text as written
  */
-public record Ref(String text) implements Written {
+public final class Ref implements Written {
+    private final String text;
+    private final List<Address> addresses;
+
     static final String EXPECTED = "a thing and its port or point, such as desk.ch-1 or camera-1.sdi:3";
 
-    public Ref {
-        if (expand(text) == null) {
+    public Ref(String text) {
+        List<Address> expanded = expand(text);
+        if (expanded == null) {
             throw new WordingException(text, EXPECTED);
         }
+        this.text = text;
+        this.addresses = expanded;
+    }
+
+    @Override
+    public String text() {
+        return text;
     }
 
     public static Ref parse(String text) {
@@ -50,10 +59,6 @@ public record Ref(String text) implements Written {
 
     /** The places in order; one where there is no range. */
     public List<Address> addresses() {
-        List<Address> addresses = expand(text);
-        if (addresses == null) {
-            throw new AssertionError(text); // the constructor has read it before
-        }
         return addresses;
     }
 
@@ -99,6 +104,16 @@ public record Ref(String text) implements Written {
             }
         }
         return List.copyOf(addresses);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Ref same && same.text.equals(text);
+    }
+
+    @Override
+    public int hashCode() {
+        return text.hashCode();
     }
 
     @Override

@@ -1,5 +1,8 @@
 package housewright.check.signal;
 
+import housewright.cable.Joint;
+import housewright.cable.Lead;
+import housewright.cable.Plug;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -8,22 +11,15 @@ import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.finding.Value;
-import housewright.model.Cable;
 import housewright.model.Connector;
-import housewright.model.End;
-import housewright.model.Equipment;
-import housewright.model.Model;
 import housewright.model.Ref.Address;
-import housewright.model.Shape;
 import housewright.model.Stage;
-import housewright.model.Way;
-import housewright.signal.Moment;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -44,21 +40,23 @@ public final class TwoCablesOnePort implements Rule {
 
     @Override
     public Stream<Finding> check(Evidence evidence) {
-        Map<Address, Set<String>> plugged = new LinkedHashMap<>();
-        Moment moment = evidence.moment();
-        for (Cable cable : evidence.project().cables().values()) {
-            if (moment.isThere("cables", cable.id(), cable.life())) {
-                Cable now = moment.isDone("cables", cable.id()) ? cable : cable.today();
-                for (Address place : places(now)) {
-                    plugged.computeIfAbsent(place, port -> new LinkedHashSet<>())
-                            .add(cable.id());
+        Map<String, Plug> sockets = new LinkedHashMap<>();
+        Map<String, Set<String>> plugged = new LinkedHashMap<>();
+        for (Lead lead : evidence.cabling().leads()) {
+            for (Joint joint : lead.joints()) {
+                for (Plug plug : joint.plugs()) {
+                    if (plug.port() != null && takesOnePlug(plug.port().connector())) {
+                        sockets.putIfAbsent(plug.socket(), plug);
+                        plugged.computeIfAbsent(plug.socket(), key -> new LinkedHashSet<>(2))
+                                .add(lead.id());
+                    }
                 }
             }
         }
-        Map<String, Shape> shapes = new HashMap<>();
         return plugged.entrySet().stream()
-                .filter(each -> each.getValue().size() > 1 && isSocket(evidence, shapes, each.getKey()))
-                .map(each -> finding(each.getKey(), List.copyOf(each.getValue())));
+                .filter(each -> each.getValue().size() > 1)
+                .map(each -> finding(
+                        Objects.requireNonNull(sockets.get(each.getKey())).at(), List.copyOf(each.getValue())));
     }
 
     private static Finding finding(Address port, List<String> cables) {
@@ -68,44 +66,9 @@ public final class TwoCablesOnePort implements Rule {
         return CARD.finding(
                 Severity.FIX,
                 subjects,
-                port.said() + " has " + cables.size() + " cables in it: " + String.join(", ", cables) + ".",
+                port.saidPort() + " has " + cables.size() + " cables in it: " + String.join(", ", cables) + ".",
                 List.of(new Value("plugs in one socket", cables.size(), 1.0, "")),
                 List.of(Fix.of("Plug one of them elsewhere, or put a splitter between.")));
-    }
-
-    private static List<Address> places(Cable cable) {
-        List<Address> places = new ArrayList<>();
-        add(places, cable.from());
-        add(places, cable.to());
-        for (Way way : cable.ways()) {
-            places.addAll(way.from().addresses());
-            places.addAll(way.to().addresses());
-        }
-        return places;
-    }
-
-    private static void add(List<Address> places, @Nullable End end) {
-        if (end != null && end.ref() != null) {
-            places.addAll(end.ref().addresses());
-        }
-    }
-
-    /** The thing is there at the moment, and the port is one that takes a single plug. */
-    private static boolean isSocket(Evidence evidence, Map<String, Shape> shapes, Address place) {
-        Equipment equipment = evidence.project().equipment().get(place.thing());
-        Moment moment = evidence.moment();
-        if (equipment == null || !moment.isThere("equipment", equipment.id(), equipment.life())) {
-            return false;
-        }
-        Equipment now = moment.isDone("equipment", equipment.id()) ? equipment : equipment.today();
-        Model model = evidence.types().findModel(now.model()).orElse(null);
-        if (model == null) {
-            return false;
-        }
-        return shapes.computeIfAbsent(model.id(), id -> Shape.of(model))
-                .findSocket(place.spot().name())
-                .filter(socket -> takesOnePlug(socket.port().connector()))
-                .isPresent();
     }
 
     private static boolean takesOnePlug(@Nullable Connector connector) {
