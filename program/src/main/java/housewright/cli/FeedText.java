@@ -6,6 +6,7 @@ import housewright.model.change.Change;
 import housewright.signal.FeedProof;
 import housewright.signal.FeedState;
 import housewright.signal.Mend;
+import housewright.signal.Moment;
 import housewright.signal.PairProof;
 import housewright.signal.Stop;
 import housewright.study.Study;
@@ -117,7 +118,7 @@ final class FeedText {
         }
         List<Mend> mends = study.mends(proof);
         if (mends.isEmpty()) {
-            page.hanging("  ", NO_MEND);
+            page.hanging("  ", noMend(study));
         }
         for (Mend mend : mends) {
             String earlier = said.putIfAbsent(mend.changes(), proof.feed().id());
@@ -135,8 +136,12 @@ final class FeedText {
         }
     }
 
-    static final String NO_MEND =
-            "No mend is known: something on the way is missing or not known yet, or it is a loudspeaker line or mains, which are left to people.";
+    /** What is said where there is no mend. */
+    static String noMend(Study study) {
+        return study.moment().equals(Moment.target())
+                ? "No mend was found: something on the way is missing or not known yet, or it is a loudspeaker line or mains, which are left to people."
+                : "Mends are looked for in the target; this is the hall as it is today.";
+    }
 
     /** The things a path passes. */
     private static String way(PairProof pair) {

@@ -20,7 +20,7 @@ import picocli.CommandLine.Parameters;
         header = "Finds the cheapest change that makes a feed true, and makes it on request.",
         description = {
             "Joins what is not joined, cuts what must never arrive, or replaces what is crossed or late; breaks no other feed and lets no never-feed through. Shows the work as instructions with its price, and what changes in the file.",
-            "Exit status: 0 the feed is proven, or is so now, 1 it is broken, 2 there is no such file or feed, or it cannot be written."
+            "Exit status: 0 the feed is proven, or is so now, 1 it is not, 2 there is no such file or feed, or it cannot be written."
         })
 final class MendCommand extends FileCommand {
     @Parameters(index = "1", paramLabel = "FEED", description = "Id of the feed.")
@@ -43,14 +43,15 @@ final class MendCommand extends FileCommand {
     @Override
     int run(ProjectFile project) {
         Study study = desk.study(project, today);
-        @Nullable FeedProof proof = desk.find(study, project, feed);
+        @Nullable FeedProof proof = desk.during("Proving the feeds", () -> desk.find(study, project, feed));
         if (proof == null) {
             return Status.CANNOT;
         }
-        if (take < 1 || (take > 1 && take > study.mends(proof).size())) {
-            return desk.refuse("there is no mend " + take + " of " + feed + "; " + there(study.mends(proof)) + ".");
+        List<Mend> mends = desk.during("Looking for mends of " + feed, () -> study.mends(proof));
+        if (take < 1 || (take > 1 && take > mends.size())) {
+            return desk.refuse("there is no mend " + take + " of " + feed + "; " + there(mends) + ".");
         }
-        Mending mending = desk.during("Looking for the cheapest mend of " + feed, () -> mending(project, study, proof));
+        Mending mending = mends.isEmpty() ? null : Mending.of(project, study, proof, mends.get(take - 1));
         boolean applied = false;
         if (apply && mending != null) {
             if (desk.files.replace(project, mending.text()) instanceof Saving.NotSaved not) {
@@ -71,10 +72,5 @@ final class MendCommand extends FileCommand {
 
     private static String there(List<Mend> mends) {
         return mends.isEmpty() ? "there is none" : mends.size() == 1 ? "there is one" : "there are " + mends.size();
-    }
-
-    private @Nullable Mending mending(ProjectFile project, Study study, FeedProof proof) {
-        List<Mend> mends = study.mends(proof);
-        return mends.isEmpty() ? null : Mending.of(project, study, proof, mends.get(take - 1));
     }
 }

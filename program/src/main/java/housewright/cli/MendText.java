@@ -44,7 +44,7 @@ final class MendText {
             return page.wrapped(
                     study.comesWithTheWork(proof)
                             ? "It is proven in the target: the work brings it."
-                            : FeedText.NO_MEND);
+                            : FeedText.noMend(study));
         }
         FeedText.mend(page, study, "Mend", mending.mend(), Integer.MAX_VALUE, "");
         if (!mending.mend().assumed().isEmpty()) {

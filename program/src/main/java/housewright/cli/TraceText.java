@@ -265,7 +265,7 @@ final class TraceText {
         }
         List<Mend> mends = study.mends(proof);
         if (mends.isEmpty()) {
-            page.wrapped(FeedText.NO_MEND);
+            page.wrapped(FeedText.noMend(study));
         }
         for (Mend mend : mends) {
             FeedText.mend(page, study, mend.equals(mends.getFirst()) ? "Mend" : "Or", mend, Integer.MAX_VALUE, "");

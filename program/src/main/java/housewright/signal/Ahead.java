@@ -11,8 +11,9 @@ import java.util.PriorityQueue;
 
 /**
  * The least it could cost to get from place to place over what is there and what could be: what a search for the
- * cheapest way may count on without looking. Never more than it does cost: within a device that is patched, every source
- * is taken to reach every target of its medium at the cost of the target's entry alone.
+ * cheapest way may count on without looking. Within a device that is patched, every source is taken to reach every target
+ * of its medium at the cost of the target's entry alone. Never more than it does cost, but where one cable serves a way
+ * twice: that is asked about for one such step at a time.
  */
 final class Ahead {
     /** No way at all. */
@@ -91,8 +92,9 @@ final class Ahead {
             }
             for (Possible.Offer offer : possible.joining(node)) {
                 long cost = 0;
+                Step gate = possible.gate(node); // paid for on the way in
                 for (Step step : offer.steps()) {
-                    cost += step.cost();
+                    cost += step.equals(gate) ? 0 : step.cost();
                     List<Integer> own = shared.get(step);
                     if (own != null) {
                         own.add(arcs.count);
@@ -164,7 +166,7 @@ final class Ahead {
         return delays.computeIfAbsent(target, key -> least(target, false, arcs.delay, false));
     }
 
-    /** No way from the source to the target on which this step serves more than once costs less. */
+    /** No way from the source to the target on which this step serves more than once, and no other does, costs less. */
     long leastWith(Step twice, int source, int target) {
         List<Integer> own = shared.get(twice);
         if (own == null || own.isEmpty()) {

@@ -1,15 +1,16 @@
 package housewright.signal;
 
 import housewright.model.Ref.Address;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** What certainly stands in the way: a switch that is off, a join that does not hold, a channel with several sources. */
 final class Blocked {
-    /** Gated nodes in a row that are looked through. */
-    private static final int GATES_IN_A_ROW = 4;
-
     private final SignalGraph graph;
 
     Blocked(SignalGraph graph) {
@@ -27,8 +28,9 @@ final class Blocked {
 
     private @Nullable Stop switchedOff(Search search, BitSet wanted) {
         Edges stopped = graph.stopped;
+        BitSet leading = leadingOn(wanted);
         for (int e = 0; e < stopped.count; e++) {
-            if (search.reaches(stopped.from[e]) && leadsOn(stopped, stopped.to[e], wanted, GATES_IN_A_ROW)) {
+            if (search.reaches(stopped.from[e]) && leading.get(stopped.to[e])) {
                 int gated = graph.gatedBy.containsKey(stopped.to[e]) ? stopped.to[e] : stopped.from[e];
                 String gate = graph.gatedBy.getOrDefault(gated, "");
                 String why = gate.isEmpty()
@@ -40,17 +42,31 @@ final class Blocked {
         return null;
     }
 
-    /** From a gated node on, through gated nodes only, to a place that leads to the destination. */
-    private static boolean leadsOn(Edges stopped, int node, BitSet wanted, int further) {
-        if (wanted.get(node)) {
-            return true;
+    /** What leads to the destination if every switch on the way were on and nothing were muted. */
+    private BitSet leadingOn(BitSet wanted) {
+        Map<Integer, List<Integer>> into = new HashMap<>();
+        for (int e = 0; e < graph.stopped.count; e++) {
+            into.computeIfAbsent(graph.stopped.to[e], key -> new ArrayList<>(1)).add(graph.stopped.from[e]);
         }
-        for (int e = 0; further > 0 && e < stopped.count; e++) {
-            if (stopped.from[e] == node && leadsOn(stopped, stopped.to[e], wanted, further - 1)) {
-                return true;
+        BitSet leading = (BitSet) wanted.clone();
+        ArrayDeque<Integer> queue = new ArrayDeque<>();
+        wanted.stream().forEach(queue::add);
+        int[] starts = graph.inStarts();
+        int[] in = graph.inEdges();
+        while (!queue.isEmpty()) {
+            int v = queue.remove();
+            List<Integer> before = new ArrayList<>(into.getOrDefault(v, List.of()));
+            for (int i = starts[v]; i < starts[v + 1]; i++) {
+                before.add(graph.from[in[i]]);
+            }
+            for (int u : before) {
+                if (!leading.get(u)) {
+                    leading.set(u);
+                    queue.add(u);
+                }
             }
         }
-        return false;
+        return leading;
     }
 
     private @Nullable Stop unjoined(Search search, BitSet wanted) {

@@ -33,6 +33,7 @@ final class CheapestPath {
 
     private int writtenCount;
     private boolean limited;
+    private boolean gaveUp;
     /** Ways that cost as much as this are of no use; never more than {@link Ahead#NEVER}. */
     private long below;
 
@@ -60,7 +61,12 @@ final class CheapestPath {
      * @param limitNanos longest delay, from the source on; {@code Long.MAX_VALUE} for none
      */
     record Question(
-            int source, int destination, List<Integer> through, BitSet apart, long startNanos, long limitNanos) {}
+            int source, int destination, List<Integer> through, BitSet apart, long startNanos, long limitNanos) {
+        /** The same with no node shut out. */
+        Question anywhere() {
+            return new Question(source, destination, through, new BitSet(), startNanos, limitNanos);
+        }
+    }
 
     /** The steps of a way, each once, and what they cost together. */
     record Found(List<Step> steps, long cost) {}
@@ -96,7 +102,11 @@ final class CheapestPath {
         this.apart = question.apart();
         queue.add(new Label(question.source(), 0, first, least, question.startNanos(), 0, 0, false, null, List.of()));
         int looked = 0;
-        while (!queue.isEmpty() && looked++ < MOST) {
+        while (!queue.isEmpty()) {
+            if (looked++ == MOST) {
+                gaveUp = true;
+                return null;
+            }
             Label at = queue.remove();
             int stage = at.stage();
             while (stage < question.through().size() && question.through().get(stage) == at.node()) {
@@ -176,6 +186,11 @@ final class CheapestPath {
         }
     }
 
+    /** A search looked at so many ways that it was ended without an answer. */
+    boolean gaveUp() {
+        return gaveUp;
+    }
+
     private static int compare(Label one, Label other) {
         if (one.atLeast() != other.atLeast()) {
             return Long.compare(one.atLeast(), other.atLeast());
@@ -209,7 +224,11 @@ final class CheapestPath {
         }
         for (Possible.Offer offer : possible.from(node)) {
             long delay = at.delay() + offer.delayNanos();
-            boolean pointless = offer.isPatch() && at.byPatch() && stage == at.stage() && possible.patchesFreely(node);
+            boolean pointless = offer.isPatch()
+                    && at.byPatch()
+                    && stage == at.stage()
+                    && at.before() != null
+                    && possible.isNeverBetterInTwo(at.before().node(), offer.to());
             if (!pointless && !apart.get(offer.to()) && inTime(offer.to(), stage, delay, limit)) {
                 offer(at, stage, delay, offer, forbidden, bought, queue);
             }
@@ -250,7 +269,7 @@ final class CheapestPath {
             if (!forbidden.isEmpty() && forbidden.contains(step)) {
                 return;
             }
-            cost += step.equals(bought) ? 0 : step.cost();
+            cost += step.equals(bought) || isTaken(at, step) ? 0 : step.cost();
         }
         int rank = at.rank() + offer.rankAfter(at.hops());
         long least = cost + least(offer.to(), stage);
@@ -258,6 +277,16 @@ final class CheapestPath {
             queue.add(new Label(
                     offer.to(), stage, cost, least, delay, rank, at.hops() + 1, offer.isPatch(), at, offer.steps()));
         }
+    }
+
+    /** The step is on the way already. */
+    private static boolean isTaken(Label at, Step step) {
+        for (Label each = at; each != null; each = each.before()) {
+            if (!each.steps().isEmpty() && each.steps().contains(step)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Found found(Label end, @Nullable Step bought) {
@@ -273,7 +302,6 @@ final class CheapestPath {
         for (Step step : steps) {
             cost += step.cost();
         }
-
         return new Found(List.copyOf(steps), bought == null || steps.contains(bought) ? cost : cost + bought.cost());
     }
 }

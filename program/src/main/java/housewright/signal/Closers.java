@@ -124,6 +124,15 @@ final class Closers {
                 .toList();
     }
 
+    /** Plugs that change places, by which a source of this pair gets where it should: what mends crossed ways. */
+    List<Closer> exchanging(int pair) {
+        BitSet only = new BitSet();
+        only.set(pair);
+        return of(only).stream()
+                .filter(closer -> closer.steps().stream().allMatch(Step::isExchange))
+                .toList();
+    }
+
     static boolean holdsAll(BitSet all, BitSet some) {
         BitSet missing = (BitSet) some.clone();
         missing.andNot(all);

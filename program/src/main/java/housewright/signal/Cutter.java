@@ -1,10 +1,15 @@
 package housewright.signal;
 
+import housewright.model.Cable;
 import housewright.model.Equipment;
 import housewright.model.Feed;
+import housewright.model.Join;
 import housewright.model.LocalRef;
+import housewright.model.NetworkSend;
 import housewright.model.Project;
+import housewright.model.RadioLink;
 import housewright.model.Setting;
+import housewright.model.Signal;
 import housewright.model.change.Change;
 import housewright.model.change.Section;
 import java.util.ArrayList;
@@ -16,6 +21,7 @@ import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +31,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Cutter {
     private static final int MOST = 4_000;
+    private static final Setting ON = new Setting(true, null, null, null, false, null);
 
     private final Signals signals;
     private final Map<String, Step> steps = new LinkedHashMap<>();
@@ -112,32 +119,45 @@ final class Cutter {
     /** What could be taken away so that this hop no longer holds. */
     private List<Step> away(Hop hop) {
         List<Step> away = new ArrayList<>();
+        Project project = signals.project();
         switch (hop.cause()) {
             case Cause.ByPatch patch ->
                 away.add(step(
                         "unpatch " + patch.equipment() + " " + patch.from() + " -> " + patch.to(),
                         1,
-                        new Change.Unpatch(patch.equipment(), patch.from(), patch.to()),
+                        now -> Lives.unpatched(now, patch.equipment(), new Join.Pair(patch.from(), patch.to())),
                         "In " + Said.name(patch.equipment()) + ", take out the patch from " + patch.from() + " to "
                                 + patch.to() + "."));
-            case Cause.BySend send ->
-                away.add(step(
-                        "drop send " + send.id(),
-                        2,
-                        new Change.Drop(Section.NETWORK_SENDS, send.id()),
-                        "Take out network-send " + send.id() + "."));
-            case Cause.ByRadio radio ->
-                away.add(step(
-                        "drop radio " + radio.id(),
-                        2,
-                        new Change.Drop(Section.RADIO, radio.id()),
-                        "Take out radio link " + radio.id() + "."));
-            case Cause.ByCable cable ->
-                away.add(step(
-                        "drop cable " + cable.id(),
-                        5,
-                        new Change.Drop(Section.CABLES, cable.id()),
-                        "Take out cable " + cable.id() + "."));
+            case Cause.BySend send -> {
+                NetworkSend entity = project.networkSends().get(send.id());
+                if (entity != null) {
+                    away.add(step(
+                            "drop send " + send.id(),
+                            2,
+                            now -> List.of(Lives.gone(entity)),
+                            "Take out network-send " + send.id() + "."));
+                }
+            }
+            case Cause.ByRadio radio -> {
+                RadioLink entity = project.radio().get(radio.id());
+                if (entity != null) {
+                    away.add(step(
+                            "drop radio " + radio.id(),
+                            2,
+                            now -> List.of(Lives.gone(entity)),
+                            "Take out radio link " + radio.id() + "."));
+                }
+            }
+            case Cause.ByCable cable -> {
+                Cable entity = project.cables().get(cable.id());
+                if (entity != null && !isLeftToPeople(hop)) {
+                    away.add(step(
+                            "drop cable " + cable.id(),
+                            5,
+                            now -> List.of(Lives.gone(entity)),
+                            "Take out cable " + cable.id() + "."));
+                }
+            }
             case Cause.ByRoute route -> {}
             case Cause.ByTie tie -> {}
         }
@@ -145,14 +165,22 @@ final class Cutter {
         return away;
     }
 
-    private Step step(String key, int minutes, Change change, String words) {
+    /** A loudspeaker line or mains. */
+    private boolean isLeftToPeople(Hop hop) {
+        SignalGraph graph = signals.graph();
+        int node = graph.end(hop.from(), true);
+        Signal signal = node < 0 ? null : graph.signal(node);
+        return signal != null && SafeToOffer.LEFT_TO_PEOPLE.contains(signal);
+    }
+
+    private Step step(String key, int minutes, Function<Project, List<Change>> changes, String words) {
         return steps.computeIfAbsent(
                 key,
                 k -> new Step(
                         k,
                         Cost.of(0, minutes, 1),
                         Set.of(),
-                        (now, ids) -> new Step.Done(List.of(change), List.of(words), List.of())));
+                        (now, ids) -> new Step.Done(changes.apply(now), List.of(words), List.of())));
     }
 
     private Step switchOff(String id, String name, Setting off) {
@@ -164,7 +192,7 @@ final class Cutter {
                             equipment == null
                                     ? List.of()
                                     : List.of(new Change.Put(
-                                            Section.EQUIPMENT, id, Lives.with(equipment, new LocalRef(name), off))),
+                                            Section.EQUIPMENT, id, Lives.with(equipment, new LocalRef(name), off, ON))),
                             List.of("Turn off " + name + " of " + Said.name(id) + "."),
                             List.of());
                 }));

@@ -12,6 +12,7 @@ import java.util.ArrayDeque;
 import java.util.BitSet;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
@@ -177,16 +178,36 @@ final class Explainer {
 
     /** Why it cannot be shown that nothing arrives; null where it can. */
     @Nullable
-    Stop doubt(Search search) {
-        if (graph.intoUnknown.isEmpty()) {
-            return null;
-        }
-        for (int node : search.reached()) {
+    Stop doubt(Search search, int destination) {
+        for (int node : graph.intoUnknown.isEmpty() ? new int[0] : search.reached()) {
             String words = graph.intoUnknown.get(node);
             if (words != null) {
                 return new Stop(graph.address(node), "it cannot be shown that nothing arrives: " + words);
             }
         }
+        if (!graph.fromUnknown.isEmpty()) {
+            BitSet leading = new Backward(graph).reaching(destination);
+            for (Map.Entry<Integer, String> each : graph.fromUnknown.entrySet()) {
+                if (leading.get(each.getKey())) {
+                    return new Stop(
+                            graph.address(each.getKey()),
+                            "it cannot be shown that nothing arrives: " + each.getValue());
+                }
+            }
+        }
         return null;
+    }
+
+    /**
+     * What keeps a source from a destination that it would reach if everything were on and nothing were muted, one way
+     * of it; empty where nothing but missing joins does.
+     */
+    List<String> keptOutBy(Search search, int source, int destination) {
+        Edges stopped = graph.stopped;
+        boolean any = false;
+        for (int e = 0; e < stopped.count && !any; e++) {
+            any = search.reaches(stopped.from[e]);
+        }
+        return any ? new Opened(graph).gates(source, destination) : List.of();
     }
 }

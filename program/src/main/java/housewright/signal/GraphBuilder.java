@@ -44,6 +44,8 @@ final class GraphBuilder {
     final Map<PortKey, List<String>> plugged = new HashMap<>();
     /** Nodes from which a cable leads to where nobody knows yet, and the words for it. */
     final Map<Integer, String> intoUnknown = new LinkedHashMap<>();
+    /** Places into which something may lead that nobody knows. */
+    final Map<Integer, String> fromUnknown = new LinkedHashMap<>();
 
     final Map<String, String> notHolding = new LinkedHashMap<>();
     int laidOut;
@@ -169,8 +171,17 @@ final class GraphBuilder {
         for (String channel : socket.leaving()) {
             intoUnknown.put(node(index, new Spot(socket.name(), channel), false), words);
         }
+        comesFromUnknown(new PortKey(index, socket.name()), socket, words);
         if (socket.port().signal() == null) {
             open.leadsIntoUnknown(new PortKey(index, socket.name()), words);
+        }
+    }
+
+    void comesFromUnknown(PortKey key, Socket socket, String words) {
+        if (socket.port().signal() != Signal.ETHERNET) { // on a network nothing arrives that no network-send names
+            for (String channel : socket.arriving()) {
+                fromUnknown.putIfAbsent(node(key.piece(), new Spot(socket.name(), channel), true), words);
+            }
         }
     }
 

@@ -9,7 +9,8 @@ import java.util.List;
 /**
  * Places that a way must not pass because of the never-feeds: where it ends in what leads on to a never-feed's
  * destination, everything that the never-feed's source already reaches; where it begins in what that source reaches,
- * everything that leads to the destination. An entry into an output may be replaced by the way itself and is not counted.
+ * everything that leads to the destination. An entry into an output may be replaced by the way itself and is not counted;
+ * that a mend may also take a cable away is not thought of, so this only leads a first search.
  */
 final class KeptApart {
     private final SignalGraph graph;
@@ -19,13 +20,13 @@ final class KeptApart {
 
     KeptApart(SignalGraph graph) {
         this.graph = graph;
+        Search search = new Search(graph);
         for (Asked asked : graph.asked) {
             for (Asked.Pair pair : asked.feed.never() ? asked.pairs : List.<Asked.Pair>of()) {
                 if (pair.source() >= 0 && pair.destination() >= 0) {
-                    BitSet reached = spread(pair.source(), true);
-                    BitSet leading = spread(pair.destination(), false);
-                    if (!reached.intersects(leading)) {
-                        pairs.add(new Pair(reached, leading));
+                    search.from(pair.source(), true);
+                    if (!search.reaches(pair.destination())) { // else there is nothing to keep apart
+                        pairs.add(new Pair(spread(pair.source(), true), spread(pair.destination(), false)));
                     }
                 }
             }

@@ -95,10 +95,8 @@ final class Mender {
         if (best == null) {
             best = whole;
         }
-        if (best == null || Cost.price(best.cost()).signum() > 0) {
-            Mended kept = keeping(proof.feed(), best == null ? Long.MAX_VALUE : best.cost());
-            best = kept == null ? best : kept;
-        }
+        Mended kept = keeping(proof.feed(), best == null ? Long.MAX_VALUE : best.cost());
+        best = kept == null ? best : kept;
         return best == null ? List.of() : listed(proof.feed(), best, whole);
     }
 
@@ -116,6 +114,11 @@ final class Mender {
 
     private Mend mend(Feed feed, Mended mended) {
         Set<String> assumed = new LinkedHashSet<>(mended.assumed());
+        boolean severalAtOnce =
+                mended.changes().size() > 1 && broken(signals, feed).size() > 1;
+        if (severalAtOnce) {
+            assumed.add("worked out for one way of the feed after the other; all at once may cost less");
+        }
         if (cutShort) {
             assumed.add("a cheaper mend may exist: the search for one was ended early");
         }
@@ -165,12 +168,15 @@ final class Mender {
         Mended best = null;
         int most = 0;
         int tries = 0;
-        for (Closers.Closer closer : signals.prospects().closers().of(broken)) {
+        List<Closers.Closer> closers = isCrossed(feed)
+                ? signals.prospects().closers().exchanging(broken.nextSetBit(0))
+                : signals.prospects().closers().of(broken);
+        for (Closers.Closer closer : closers) {
             if (tries++ == MOST_CLOSERS || closer.pairs().cardinality() <= most) {
                 break;
             }
             Trials.Outcome outcome = trials.of(closer.steps());
-            if (outcome != null && Closers.holdsAll(outcome.proven(), whole)) {
+            if (outcome != null && Closers.holdsAll(outcome.proven(), whole) && isUncrossed(outcome, feed)) {
                 int mended = outcome.proven().cardinality() - trials.proven().cardinality();
                 if (best == null || mended > most || (mended == most && outcome.cost() < best.cost())) {
                     best = mended(signals, outcome);
@@ -192,7 +198,9 @@ final class Mender {
     /** All broken pairs, in the best order. */
     private @Nullable Mended mend(Signals from, Feed feed, long below) {
         Mended best = null;
-        for (List<Integer> order : orders(broken(from, feed))) {
+        List<Integer> broken = broken(from, feed);
+        cutShort |= broken.size() > MOST_ORDERED;
+        for (List<Integer> order : orders(broken)) {
             Mended mended = inOrder(from, feed, order, best == null ? below : best.cost());
             best = mended == null ? best : mended;
         }
@@ -211,7 +219,18 @@ final class Mender {
             }
             sum = sum.and(next);
         }
-        return proof(sum.after(), feed).proven() ? sum : null;
+        boolean whole =
+                proof(sum.after(), feed).proven() && (!isCrossed(feed) || Trials.isUncrossed(sum.after(), feed));
+        return whole ? sum : null;
+    }
+
+    /** A crossed feed is not mended while its sources still arrive in each other's places. */
+    private boolean isUncrossed(Trials.Outcome outcome, Feed feed) {
+        return !isCrossed(feed) || Trials.isUncrossed(signals.with(outcome.project()), feed);
+    }
+
+    private boolean isCrossed(Feed feed) {
+        return proof(signals, feed).state() == FeedState.CROSSED;
     }
 
     private @Nullable Mended known(Signals from, Feed feed, int pair, long below) {

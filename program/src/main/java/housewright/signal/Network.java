@@ -374,9 +374,9 @@ final class Network {
         }
     }
 
-    /** The two would be on one network if a switch port carried these VLANs. */
-    boolean wouldJoin(PortKey from, PortKey to, @Nullable Integer vlan, PortKey port, List<Integer> vlans) {
-        supposed = Map.of(port, vlans);
+    /** The two would be on one network if switch ports carried these VLANs. */
+    boolean wouldJoin(PortKey from, PortKey to, @Nullable Integer vlan, Map<PortKey, List<Integer>> carried) {
+        supposed = carried;
         boolean joined = path(from, to, vlan).over() != null;
         supposed = Map.of();
         return joined;

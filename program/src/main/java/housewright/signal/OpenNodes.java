@@ -124,6 +124,7 @@ final class OpenNodes {
                 work.add(key);
             }
         }
+        intoUnknown.forEach((key, words) -> followBack(key, words, next));
         while (!work.isEmpty()) {
             PortKey key = work.remove();
             for (PortKey other : next.getOrDefault(key, List.of())) {
@@ -150,6 +151,26 @@ final class OpenNodes {
                     intoUnknown.get(new PortKey(extra.piece(), extra.spot().name()));
             if (words != null && extra.side() == Side.LEAVING) {
                 graph.intoUnknown.put(graph.laidOut + i, words);
+            }
+        }
+    }
+
+    /** What is plugged into a panel from where nobody knows arrives wherever the panel leads. */
+    private void followBack(PortKey start, String words, Map<PortKey, List<PortKey>> next) {
+        Set<PortKey> seen = new LinkedHashSet<>(Set.of(start));
+        ArrayDeque<PortKey> queue = new ArrayDeque<>(seen);
+        while (!queue.isEmpty()) {
+            for (PortKey other : next.getOrDefault(queue.remove(), List.of())) {
+                Layout layout = graph.pieces.get(other.piece()).layout();
+                if (seen.add(other) && layout != null) {
+                    if (isPassive(other)) {
+                        queue.add(other);
+                    } else {
+                        layout.shape
+                                .findSocket(other.port())
+                                .ifPresent(socket -> graph.comesFromUnknown(other, socket, words));
+                    }
+                }
             }
         }
     }

@@ -37,7 +37,10 @@ final class PairMender {
 
     private final Signals from;
     private final Trials trials;
+    private final Feed feed;
+    private final int pair;
     private final int number;
+    private final boolean isCrossed;
     private final CheapestPath.@Nullable Question question;
     private final Set<Step> harmful = new HashSet<>();
     private final boolean thorough;
@@ -52,7 +55,12 @@ final class PairMender {
         this.thorough = thorough;
         this.from = from;
         this.trials = from.prospects().trials;
+        this.feed = feed;
+        this.pair = pair;
         this.number = Trials.pairs(from, feed).nextSetBit(0) + pair;
+        this.isCrossed = from.findProof(feed.id())
+                .filter(proof -> proof.pairs().get(pair).state() == FeedState.CROSSED)
+                .isPresent();
         this.question = from.findProof(feed.id())
                 .map(proof -> question(from, feed, proof.pairs().get(pair)))
                 .orElse(null);
@@ -74,14 +82,19 @@ final class PairMender {
             best = best == null ? closing(below) : best;
             best = cheaper(best, new Looking(asked, from.prospects().boxed(), limit(best, below), false));
         }
-        cutShort = !thorough;
-        if (!thorough) {
+        cutShort = !thorough || from.work().isSpent();
+        if (cutShort) {
             return best;
         }
         Prospects.Field all = boxesMayDo(best, below)
                 ? from.prospects().boxed()
                 : from.prospects().plain();
         return cheaper(best, new Looking(asked, all, limit(best, below), true));
+    }
+
+    /** The pair holds; where it was crossed, its source no longer arrives in another's place. */
+    private boolean mends(Trials.Outcome outcome) {
+        return outcome.proven().get(number) && (!isCrossed || trials.isUncrossed(outcome, feed, pair));
     }
 
     /** One box that closes the gap, where nothing else was found. */
@@ -91,9 +104,7 @@ final class PairMender {
         return from.prospects().boxedClosers().of(own).stream()
                 .limit(MOST_CLOSERS)
                 .map(closer -> trials.of(closer.steps()))
-                .filter(outcome -> outcome != null
-                        && outcome.cost() < below
-                        && outcome.proven().get(number))
+                .filter(outcome -> outcome != null && outcome.cost() < below && mends(outcome))
                 .findFirst()
                 .orElse(null);
     }
@@ -137,13 +148,13 @@ final class PairMender {
                 new PriorityQueue<>(Comparator.comparingLong(Part::atLeast).thenComparing(Part::keys));
 
         Looking(CheapestPath.Question asked, Prospects.Field field, long below, boolean everywhere) {
-            this.asked = asked;
+            this.asked = everywhere ? asked.anywhere() : asked;
             this.path = new CheapestPath(from.graph(), field);
             this.below = below;
             this.everywhere = everywhere;
             add(Set.of(), null);
             for (Step shared : field.possible().shared()) {
-                long least = path.least(asked, shared);
+                long least = path.least(this.asked, shared);
                 if (least < below) {
                     parts.add(new Part(Set.of(), shared, null, least));
                 }
@@ -156,7 +167,9 @@ final class PairMender {
                 not = new HashSet<>(forbidden);
                 not.addAll(harmful);
             }
+            from.work().way();
             CheapestPath.Found found = path.find(asked, not, bought, below);
+            cutShort |= path.gaveUp();
             if (found != null
                     && !found.steps().isEmpty()
                     && (bought == null || found.steps().contains(bought))) {
@@ -170,7 +183,10 @@ final class PairMender {
             int looked = 0;
             int bought = 0;
             while (!parts.isEmpty()) {
-                if (seen.size() == MOST_TRIES || looked == MOST_PARTS || bought == MOST_BOUGHT) {
+                if (seen.size() == MOST_TRIES
+                        || looked == MOST_PARTS
+                        || bought == MOST_BOUGHT
+                        || from.work().isSpent()) {
                     cutShort = true;
                     break;
                 }
@@ -185,7 +201,7 @@ final class PairMender {
                 List<Step> steps = best.steps();
                 if (seen.add(Set.copyOf(steps))) {
                     Trials.Outcome outcome = trials.of(steps);
-                    if (outcome != null && outcome.proven().get(number)) {
+                    if (outcome != null && mends(outcome)) {
                         if (!outcome.crosses()) {
                             return outcome;
                         }

@@ -92,15 +92,25 @@ final class Possible {
         return patches.least(node);
     }
 
-    /** In this device any entry may be set, so that two in a row are never better than one. */
-    boolean patchesFreely(int node) {
-        return patches.isFree(node);
+    /** Any entry may be set in this device and this one replaces none, so that two in a row are never better than one. */
+    boolean isNeverBetterInTwo(int first, int to) {
+        return patches.isFree(first) && patches.replacesNothing(to) && patches.mayBeSet(first, to);
     }
 
-    /** Steps that may serve a path more than once: a link that carries both ways, a switch that gates several. */
+    /** What has to be turned on or unmuted for anything to pass a node; null where nothing has. */
+    @Nullable
+    Step gate(int node) {
+        return settings.gate(node);
+    }
+
+    /**
+     * Steps that may serve a path more than once: a link that carries both ways, new, moved or kept; a switch that gates
+     * several.
+     */
     List<Step> shared() {
         List<Step> shared = new ArrayList<>(cables.bothWays());
         shared.addAll(settings.switches());
+        shared.addAll(settings.keptBothWays());
         return shared;
     }
 

@@ -196,7 +196,8 @@ final class PossibleBoxes {
         if (far == null) {
             return null;
         }
-        String key = "split " + one + " by " + box.model().id() + " - " + other;
+        String key = "split " + one + " by " + box.model().id() + "." + box.in().name() + "."
+                + box.out().name() + "." + second.name() + " - " + other;
         steps.computeIfAbsent(key, k -> {
             Equipment source = graph.piece(from).equipment();
             Runs.Choice before = runs.choose(out, box.in().port(), new Runs.Run(Runs.SLACK_M, List.of(), false));

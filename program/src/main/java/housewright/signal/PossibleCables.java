@@ -15,6 +15,9 @@ import housewright.signal.GraphBuilder.PortKey;
 import housewright.signal.Layout.Side;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,12 +31,20 @@ final class PossibleCables {
     private final SignalGraph graph;
     private final FreePorts free;
     private final Runs runs;
+    /** Cables that join nothing where they are plugged in. */
+    private final Set<String> joinsNothing = new HashSet<>();
+
     private final Map<List<PortKey>, Optional<Step>> known = new HashMap<>();
 
     PossibleCables(SignalGraph graph, FreePorts free, Runs runs) {
         this.graph = graph;
         this.free = free;
         this.runs = runs;
+        for (Unjoined each : graph.unjoined) {
+            if (each.cause() instanceof Cause.ByCable cable) {
+                joinsNothing.add(cable.id());
+            }
+        }
     }
 
     void from(int node, Possible.Offers offers) {
@@ -169,8 +180,10 @@ final class PossibleCables {
         End was = staysFirst ? cable.to() : cable.from();
         if (was != null
                 && was.ref() != null
-                && !was.ref().addresses().getFirst().thing().equals(goes.thing())) {
-            return null; // a wrong jack of the right device is set right; a cable is not taken from elsewhere
+                && !was.ref().addresses().getFirst().thing().equals(goes.thing())
+                && !joinsNothing.contains(id)) {
+            return null; // a wrong jack of the right device is set right; a cable that serves is not taken from
+            // elsewhere
         }
         String words = was == null || was.ref() == null
                 ? "Plug the loose end of cable " + id + " into " + Said.place(goes) + "."
@@ -206,7 +219,7 @@ final class PossibleCables {
                 ? Lives.moved(second, secondFar, firstFar)
                 : Lives.moved(second, firstFar, secondFar);
         return new Step(
-                "exchange " + here + " and " + there + " at " + other,
+                Step.EXCHANGE + here + " and " + there + " at " + other,
                 Cost.of(0, REPLUG_MINUTES, 2),
                 Set.of(),
                 (now, ids) -> new Step.Done(
@@ -239,31 +252,32 @@ final class PossibleCables {
         return new Address(graph.piece(node).id(), new Spot(graph.spot(node).name(), null));
     }
 
-    /** New cables that carry both ways, so that one path may use them there and back. */
+    /** Cables that carry both ways, new or moved, so that one path may use them there and back. */
     List<Step> bothWays() {
-        Map<PortKey, Integer> ports = new java.util.LinkedHashMap<>();
+        Map<PortKey, Integer> ports = new LinkedHashMap<>();
         for (int node = 0; node < graph.nodes; node++) {
             Port port = free.portOf(node);
-            boolean leaves = graph.side(node) == Side.LEAVING;
-            if (port != null && goesBoth(port) && leaves && plugs(graph.signal(node)) && free.isFree(node)) {
+            if (port != null && goesBoth(port) && graph.side(node) == Side.LEAVING && plugs(graph.signal(node))) {
                 ports.putIfAbsent(free.port(node), node);
             }
         }
-        List<Integer> open = List.copyOf(ports.values());
-        List<Step> steps = new ArrayList<>();
-        for (int i = 0; i < open.size(); i++) {
-            for (int j = 0; j < open.size(); j++) {
-                Port out = free.portOf(open.get(i));
-                Port in = free.portOf(open.get(j));
-                boolean apart = graph.pieceNumber(open.get(i)) != graph.pieceNumber(open.get(j));
-                if (i < j && apart && out != null && in != null && free.agree(open.get(i), open.get(j))) {
-                    Step step = step(open.get(i), open.get(j), out, in);
-                    if (step != null) {
-                        steps.add(step);
-                    }
+        List<Integer> all = List.copyOf(ports.values());
+        Set<Step> steps = new LinkedHashSet<>();
+        for (int i = 0; i < all.size(); i++) {
+            for (int j = i + 1; j < all.size(); j++) {
+                int one = all.get(i);
+                int other = all.get(j);
+                Port out = free.portOf(one);
+                Port in = free.portOf(other);
+                boolean may = graph.pieceNumber(one) != graph.pieceNumber(other)
+                        && (free.isFree(one) || free.isFree(other))
+                        && free.agree(one, other);
+                Step step = may && out != null && in != null ? step(one, other, out, in) : null;
+                if (step != null) {
+                    steps.add(step);
                 }
             }
         }
-        return steps;
+        return List.copyOf(steps);
     }
 }

@@ -49,6 +49,7 @@ final class PossibleDelays {
             Delay delay = entry.delay();
             if (delay != null
                     && !delay.inFrames()
+                    && Lives.isOnlyNew(graph.project, by.equipment(), entry) // one join has no other delay today
                     && entry.join().pairs().contains(new Join.Pair(by.from(), by.to()))) {
                 return entry;
             }

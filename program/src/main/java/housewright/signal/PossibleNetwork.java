@@ -1,9 +1,6 @@
 package housewright.signal;
 
-import housewright.model.Cable;
-import housewright.model.Equipment;
 import housewright.model.LocalRef.Spot;
-import housewright.model.NamePattern;
 import housewright.model.NetworkSend;
 import housewright.model.Port;
 import housewright.model.RadioLink;
@@ -16,15 +13,11 @@ import housewright.model.change.Change;
 import housewright.model.change.Section;
 import housewright.signal.GraphBuilder.PortKey;
 import housewright.signal.Layout.Side;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 
 /** A radio link, a network-send, or what a network-send that does not hold is in want of: a cable or a VLAN. */
 final class PossibleNetwork {
@@ -33,36 +26,21 @@ final class PossibleNetwork {
 
     private final SignalGraph graph;
     private final FreePorts free;
-    private final Runs runs;
     private final Network network;
     private final Set<String> linked = new HashSet<>();
-    private final Map<String, Optional<Step>> wanting = new HashMap<>();
-    private final Map<Integer, List<Dead>> dead = new LinkedHashMap<>();
+    private final DeadSends dead;
     private final Map<List<PortKey>, Boolean> joined = new HashMap<>();
     private final List<Integer> arriving;
-
-    /** A network-send that does not hold, by the nodes it should join. */
-    private record Dead(NetworkSend send, int from, int to) {}
 
     PossibleNetwork(SignalGraph graph, FreePorts free, Runs runs) {
         this.graph = graph;
         this.free = free;
-        this.runs = runs;
+        this.dead = new DeadSends(graph, free, runs);
         this.network = graph.builder.network();
         this.arriving = graph.arrivingOnNetwork();
         for (RadioLink link : graph.project.radio().values()) {
             for (Way.Pair pair : new Way(link.from(), link.to()).pairs()) {
                 linked.add(pair.to().thing() + "." + pair.to().spot().name());
-            }
-        }
-        for (Unjoined each : graph.unjoined) {
-            NetworkSend send = each.cause() instanceof Cause.BySend by
-                    ? graph.project.networkSends().get(by.id())
-                    : null;
-            int from = graph.end(each.one(), true);
-            int to = graph.end(each.other(), false);
-            if (send != null && from >= 0 && to >= 0) {
-                dead.computeIfAbsent(from, key -> new ArrayList<>()).add(new Dead(send, from, to));
             }
         }
     }
@@ -76,11 +54,8 @@ final class PossibleNetwork {
         if (out.signal() == Signal.RADIO) {
             radio(node, out, channel, offers);
         } else if (out.signal() == Signal.ETHERNET) {
-            for (Dead each : dead.getOrDefault(node, List.of())) {
-                Step step = wanted(each);
-                if (step != null) {
-                    offers.offer(each.to(), List.of(step), 0, 0);
-                }
+            for (DeadSends.Dead each : dead.from(node)) {
+                dead.wanted(each).forEach(steps -> offers.offer(each.to(), steps, 0, 0));
             }
             send(node, channel, offers);
         }
@@ -151,175 +126,6 @@ final class PossibleNetwork {
     private boolean isJoined(PortKey one, PortKey other) {
         return joined.computeIfAbsent(
                 List.of(one, other), key -> network.path(one, other, null).over() != null);
-    }
-
-    private @Nullable Step wanted(Dead each) {
-        return wanting.computeIfAbsent(
-                        graph.address(each.from()) + " " + graph.address(each.to()) + " "
-                                + each.send().vlan(),
-                        key -> Optional.ofNullable(cheaper(cheaper(vlan(each), moved(each)), cable(each))))
-                .orElse(null);
-    }
-
-    private static @Nullable Step cheaper(@Nullable Step one, @Nullable Step other) {
-        return one == null ? other : other == null || one.cost() <= other.cost() ? one : other;
-    }
-
-    /** The end of a network cable moved to another jack of the panel or switch it is in. */
-    private @Nullable Step moved(Dead each) {
-        PortKey from = free.port(each.from());
-        PortKey to = free.port(each.to());
-        for (Network.Plug plug : network.plugsNear(from, to)) {
-            Cable cable = graph.project.cables().get(plug.cable());
-            if (cable == null || !plug.cable().equals(Possible.onlyCable(graph, plug.port()))) {
-                continue;
-            }
-            for (PortKey jack : network.likeJacks(plug.port())) {
-                if (network.wouldJoinMoved(from, to, each.send().vlan(), plug, jack)) {
-                    return move(cable, plug, jack);
-                }
-            }
-        }
-        return null;
-    }
-
-    private Step move(Cable cable, Network.Plug plug, PortKey jack) {
-        Address was = address(plug.port());
-        Address goes = address(jack);
-        Ref far = new Ref(address(plug.far()).toString());
-        boolean first = cable.from() != null && cable.from().text().equals(was.toString());
-        Ref moved = new Ref(goes.toString());
-        Cable after = first ? Lives.moved(cable, moved, far) : Lives.moved(cable, far, moved);
-        return new Step(
-                "move " + cable.id() + " to " + goes,
-                Cost.of(0, SETTING_MINUTES, 1),
-                Set.of(jack),
-                (now, ids) -> new Step.Done(
-                        List.of(new Change.Put(Section.CABLES, cable.id(), after)),
-                        List.of("Move cable " + cable.id() + " from " + Said.place(was) + " to " + Said.place(goes)
-                                + "."),
-                        List.of("cable " + cable.id() + " is long enough")));
-    }
-
-    /** The switch port on one side put into the network that the other side's carries. */
-    private @Nullable Step vlan(Dead each) {
-        PortKey from = network.switchPortAt(free.port(each.from()));
-        PortKey to = network.switchPortAt(free.port(each.to()));
-        if (from == null || to == null) {
-            return null;
-        }
-        Step between = trunk(each, from, to);
-        if (between != null) {
-            return between;
-        }
-        Step one = vlan(each, from, network.carried(to));
-        Step other = vlan(each, to, network.carried(from));
-        return cheaper(one, other);
-    }
-
-    /** Where both ends carry the network, a port between two switches that does not. */
-    private @Nullable Step trunk(Dead each, PortKey from, PortKey to) {
-        Integer asked = each.send().vlan();
-        for (int vlan : asked == null ? network.carried(from) : List.of(asked)) {
-            if (network.carried(from).contains(vlan) && network.carried(to).contains(vlan)) {
-                for (PortKey port : network.portsBetweenSwitches()) {
-                    List<Integer> carried = network.carried(port);
-                    if (!carried.contains(vlan)) {
-                        List<Integer> wider = new ArrayList<>(carried);
-                        wider.add(vlan);
-                        Step step = carry(each, port, List.copyOf(wider));
-                        if (step != null) {
-                            return step;
-                        }
-                    }
-                }
-            }
-        }
-        return null;
-    }
-
-    private @Nullable Step vlan(Dead each, PortKey port, List<Integer> vlans) {
-        Integer asked = each.send().vlan();
-        return carry(each, port, asked == null || vlans.contains(asked) ? vlans : List.of(asked));
-    }
-
-    private @Nullable Step carry(Dead each, PortKey port, List<Integer> wantedVlans) {
-        Integer asked = each.send().vlan();
-        if (!network.wouldJoin(free.port(each.from()), free.port(each.to()), asked, port, wantedVlans)) {
-            return null;
-        }
-        Equipment piece = graph.pieces.get(port.piece()).equipment();
-        return new Step(
-                "vlan " + piece.id() + "." + port.port() + " " + wantedVlans,
-                Cost.of(0, SETTING_MINUTES, 1),
-                Set.of(),
-                (now, ids) -> {
-                    Equipment own = now.equipment().getOrDefault(piece.id(), piece);
-                    Map<NamePattern, List<Integer>> all = new LinkedHashMap<>();
-                    own.vlans().forEach((pattern, carried) -> {
-                        for (String name : pattern.names()) {
-                            all.put(pattern.names().contains(port.port()) ? new NamePattern(name) : pattern, carried);
-                        }
-                    });
-                    all.put(new NamePattern(port.port()), wantedVlans);
-                    return new Step.Done(
-                            List.of(new Change.Put(Section.EQUIPMENT, piece.id(), Lives.withVlans(own, all))),
-                            List.of("On " + Said.name(piece.id()) + ", put " + port.port() + " into VLAN "
-                                    + String.join(
-                                            ", ",
-                                            wantedVlans.stream()
-                                                    .map(Object::toString)
-                                                    .toList()) + "."),
-                            List.of());
-                });
-    }
-
-    /** The cheapest network cable between a free port on one side and one on the other that makes the send hold. */
-    private @Nullable Step cable(Dead each) {
-        PortKey from = free.port(each.from());
-        PortKey to = free.port(each.to());
-        PortKey bestOne = null;
-        PortKey bestOther = null;
-        Runs.Choice best = null;
-        for (PortKey one : network.freeOnSideOf(from)) {
-            for (PortKey other : network.freeOnSideOf(to)) {
-                Port out = network.port(one);
-                Port in = network.port(other);
-                if (one.piece() == other.piece() || out == null || in == null) {
-                    continue;
-                }
-                Runs.Choice choice = runs.choose(out, in, runs.between(piece(one), piece(other)));
-                if (choice != null
-                        && (best == null || choice.cost() < best.cost())
-                        && network.wouldJoin(from, to, each.send().vlan(), one, other)) {
-                    best = choice;
-                    bestOne = one;
-                    bestOther = other;
-                }
-            }
-        }
-        if (best == null || bestOne == null || bestOther == null) {
-            return null;
-        }
-        Address one = address(bestOne);
-        Address other = address(bestOther);
-        Runs.Choice choice = best;
-        return new Step("cable " + one + " - " + other, choice.cost(), Set.of(bestOne, bestOther), (now, ids) -> {
-            Cable cable = PossibleCables.cable(ids.cable(), choice, one, other);
-            return new Step.Done(
-                    List.of(new Change.Put(Section.CABLES, cable.id(), cable)),
-                    List.of("Run a new " + PossibleCables.said(choice) + " (" + cable.id() + ") from " + Said.place(one)
-                            + " to " + Said.place(other) + "."),
-                    PossibleCables.assumed(choice));
-        });
-    }
-
-    private Equipment piece(PortKey key) {
-        return graph.pieces.get(key.piece()).equipment();
-    }
-
-    private Address address(PortKey key) {
-        return new Address(piece(key).id(), new Spot(key.port(), null));
     }
 
     private Address port(int node) {

@@ -2,16 +2,18 @@ package housewright.signal;
 
 import housewright.model.Join;
 import housewright.model.Kind;
-import housewright.model.LocalRef;
 import housewright.model.LocalRef.Spot;
 import housewright.model.PatchEntry;
 import housewright.model.Shape.Socket;
 import housewright.model.change.Change;
 import housewright.signal.Layout.Side;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Patch entries a device allows; one that a leaving channel already has is taken out for it. */
 final class PossiblePatches {
@@ -19,9 +21,9 @@ final class PossiblePatches {
     private static final int UNPATCH_MINUTES = 1;
 
     /** Looked up in sets for every offer of every search, so its hash is worked out once. */
-    private record Key(int hash, String device, Join.Pair pair) {
-        static Key of(String device, Join.Pair pair) {
-            return new Key(31 * device.hashCode() + pair.hashCode(), device, pair);
+    private record Key(int hash, String device, Join.Pair pair, String how) {
+        static Key of(String device, Join.Pair pair, String how) {
+            return new Key(31 * device.hashCode() + pair.hashCode(), device, pair, how);
         }
 
         @Override
@@ -31,11 +33,15 @@ final class PossiblePatches {
 
         @Override
         public String toString() {
-            return "patch " + device + " " + pair.from() + " -> " + pair.to();
+            return "patch " + device + " " + pair.from() + " -> " + pair.to() + how;
         }
     }
 
+    /** Rank of an entry whose like the target does not have. */
+    private static final int UNLIKE = 100;
+
     private final SignalGraph graph;
+    private final Map<String, Boolean> straight = new HashMap<>();
 
     PossiblePatches(SignalGraph graph) {
         this.graph = graph;
@@ -51,32 +57,96 @@ final class PossiblePatches {
         if (from < 0 || from >= layout.nodes.size()) {
             return; // a channel of a network port that only a network-send names
         }
-        String stem = Words.stem(graph.spot(node).name());
         for (int to = 0; to < layout.nodes.size(); to++) {
-            if (layout.nodes.get(to).side() == Side.ARRIVING
-                    || !layout.mayPatch(from, to)
-                    || !sameMedia(layout, from, to)) {
-                continue;
-            }
-            int target = piece.base() + to;
-            boolean like = false;
-            boolean there = false;
-            int[] starts = graph.inStarts();
-            int[] in = graph.inEdges();
-            for (int i = starts[target]; i < starts[target + 1]; i++) {
-                int other = graph.from[in[i]];
-                there |= other == node;
-                like |= Words.stem(graph.spot(other).name()).equals(stem);
-            }
-            if (!there) {
-                int rank = like ? 0 : 100;
-                offers.offer(
-                        target,
-                        List.of(step(piece, layout, node, target)),
-                        graph.builder.insideDelay(graph.pieceNumber(node), node, target),
-                        rank);
+            if (mayBeSet(piece, layout, from, to) && sameMedia(layout, from, to)) {
+                offer(piece, layout, node, piece.base() + to, offers);
             }
         }
+    }
+
+    private void offer(Piece piece, Layout layout, int node, int target, Possible.Offers offers) {
+        String stem = Words.stem(graph.spot(node).name());
+        boolean like = false;
+        boolean there = false;
+        int[] starts = graph.inStarts();
+        int[] in = graph.inEdges();
+        for (int i = starts[target]; i < starts[target + 1]; i++) {
+            int other = graph.from[in[i]];
+            there |= other == node;
+            like |= Words.stem(graph.spot(other).name()).equals(stem);
+        }
+        if (there) {
+            return;
+        }
+        long delay = graph.builder.insideDelay(graph.pieceNumber(node), node, target);
+        int rank = like ? 0 : UNLIKE;
+        offers.offer(target, List.of(step(piece, layout, node, target, List.of(), "")), delay, rank);
+        if (graph.side(target) == Side.POINT && graph.patchesInto(target).size() == 1) {
+            List<Cause.ByPatch> only = List.copyOf(graph.patchesInto(target));
+            offers.offer(target, List.of(step(piece, layout, node, target, only, " instead")), delay, rank);
+        }
+        Cause.ByPatch elsewhere = toItsLike(node, target);
+        if (elsewhere != null) {
+            offers.offer(target, List.of(step(piece, layout, node, target, List.of(elsewhere), " moved")), delay, rank);
+        }
+    }
+
+    /** The one entry from here to another place named like the target: the left bus instead of the right. */
+    private Cause.@Nullable ByPatch toItsLike(int node, int target) {
+        String stem = Words.stem(graph.spot(target).name());
+        Cause.ByPatch found = null;
+        for (int e = graph.start[node]; e < graph.start[node + 1]; e++) {
+            if (graph.cause[e] instanceof Cause.ByPatch by
+                    && graph.to[e] != target
+                    && Words.stem(graph.spot(graph.to[e]).name()).equals(stem)) {
+                if (found != null && !found.equals(by)) {
+                    return null;
+                }
+                found = by;
+            }
+        }
+        return found;
+    }
+
+    /**
+     * What the type lets be set and a person would: in a desk no input is led straight to an output, past channels and
+     * faders, unless the desk is used that way already.
+     */
+    private boolean mayBeSet(Piece piece, Layout layout, int from, int to) {
+        if (layout.nodes.get(to).side() == Side.ARRIVING || !layout.mayPatch(from, to)) {
+            return false;
+        }
+        return layout.model.kind() != Kind.MIXER
+                || layout.nodes.get(from).side() != Side.ARRIVING
+                || layout.nodes.get(to).side() != Side.LEAVING
+                || straight.computeIfAbsent(piece.id(), this::isUsedStraight);
+    }
+
+    boolean mayBeSet(int node, int to) {
+        Piece piece = graph.piece(node);
+        Layout layout = piece.layout();
+        int from = node - piece.base();
+        return layout != null
+                && from >= 0
+                && from < layout.nodes.size()
+                && mayBeSet(piece, layout, from, to - piece.base());
+    }
+
+    private boolean isUsedStraight(String device) {
+        Integer index = graph.pieceIndex.get(device);
+        if (index == null) {
+            return false;
+        }
+        for (PatchEntry entry : graph.project.patch().getOrDefault(device, List.of())) {
+            for (Join.Pair pair : entry.join().pairs()) {
+                int from = graph.builder.nodeIfKnown(index, pair.from(), true);
+                int to = graph.builder.nodeIfKnown(index, pair.to(), false);
+                if (from >= 0 && to >= 0 && graph.side(from) == Side.ARRIVING && graph.side(to) == Side.LEAVING) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** The least that an entry to this node costs: none of those it has may stay where it leaves the device. */
@@ -87,6 +157,10 @@ final class PossiblePatches {
 
     private static long cost(int replaced) {
         return Cost.of(0, PATCH_MINUTES + UNPATCH_MINUTES * replaced, 1 + replaced);
+    }
+
+    boolean replacesNothing(int to) {
+        return graph.side(to) != Side.LEAVING || least(to) == cost(0);
     }
 
     boolean isFree(int node) {
@@ -102,33 +176,36 @@ final class PossiblePatches {
         return one == null || other == null || one == other;
     }
 
-    private Step step(Piece piece, Layout layout, int from, int to) {
+    /**
+     * @param away entries taken out for it besides those that an output has
+     * @param how in a word, to tell it from the plain entry
+     */
+    private Step step(Piece piece, Layout layout, int from, int to, List<Cause.ByPatch> away, String how) {
         Join.Pair written = written(layout, from, to);
-        Key key = Key.of(piece.id(), written);
-        List<Cause.ByPatch> replaced = replaced(piece, layout, to, written);
+        Key key = Key.of(piece.id(), written, how);
+        Set<Cause.ByPatch> all = new LinkedHashSet<>(replaced(piece, layout, to, written));
+        all.addAll(away);
+        List<Cause.ByPatch> replaced = List.copyOf(all);
         return new Step(key, cost(replaced.size()), Set.of(), (now, ids) -> {
             List<Change> changes = new ArrayList<>();
             List<String> words = new ArrayList<>();
+            PatchEntry like = replaced.size() == 1
+                    ? Lives.entry(
+                            now,
+                            piece.id(),
+                            new Join.Pair(
+                                    replaced.getFirst().from(),
+                                    replaced.getFirst().to()))
+                    : null;
             for (Cause.ByPatch old : replaced) {
-                changes.add(new Change.Unpatch(piece.id(), old.from(), old.to()));
+                changes.addAll(Lives.unpatched(now, piece.id(), new Join.Pair(old.from(), old.to())));
                 words.add("In " + Said.name(piece.id()) + ", take out the patch from " + old.from() + " to " + old.to()
                         + ".");
             }
-            changes.add(new Change.Patch(piece.id(), entry(written)));
+            changes.addAll(Lives.patched(now, piece.id(), written, like));
             words.add("In " + Said.name(piece.id()) + ", patch " + written.from() + " to " + written.to() + ".");
             return new Step.Done(changes, words, List.of());
         });
-    }
-
-    private static PatchEntry entry(Join.Pair pair) {
-        return new PatchEntry(
-                new LocalRef(pair.from().toString()),
-                List.of(new LocalRef(pair.to().toString())),
-                null,
-                null,
-                null,
-                null,
-                null);
     }
 
     /** Whole ports in a matrix, which switches picture and sound together; else channel by channel. */
@@ -141,7 +218,7 @@ final class PossiblePatches {
         return new Join.Pair(one, other);
     }
 
-    private static boolean isWide(@org.jspecify.annotations.Nullable Socket socket) {
+    private static boolean isWide(@Nullable Socket socket) {
         return socket != null
                 && Math.max(socket.arriving().size(), socket.leaving().size()) > 1;
     }

@@ -1,6 +1,7 @@
 package housewright.signal;
 
 import housewright.model.Equipment;
+import housewright.model.Join;
 import housewright.model.LocalRef;
 import housewright.model.LocalRef.Spot;
 import housewright.model.Setting;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 /** A switch turned on, a channel unmuted, contested sources taken out down to one, a cable kept. */
 final class PossibleSettings {
     private static final int MINUTES = 1;
+    private static final Setting OFF = new Setting(false, null, null, null, false, null);
 
     private final Signals signals;
     private final SignalGraph graph;
@@ -116,7 +118,9 @@ final class PossibleSettings {
         return List.copyOf(all);
     }
 
-    private @Nullable Step gate(int node) {
+    /** What has to be turned on or unmuted for anything to pass a node; null where nothing has. */
+    @Nullable
+    Step gate(int node) {
         String name = graph.gatedBy.get(node);
         if (name == null) {
             return null;
@@ -165,7 +169,10 @@ final class PossibleSettings {
                             ? new Setting(true, null, null, null, false, null)
                             : new Setting(null, old.gain(), old.phantom(), old.delay(), false, old.note());
                     return new Step.Done(
-                            List.of(new Change.Put(Section.EQUIPMENT, piece.id(), Lives.with(equipment, ref, set))),
+                            List.of(new Change.Put(
+                                    Section.EQUIPMENT,
+                                    piece.id(),
+                                    Lives.with(equipment, ref, set, old == null ? OFF : old))),
                             List.of(words),
                             List.of());
                 }));
@@ -181,7 +188,7 @@ final class PossibleSettings {
             List<Change> changes = new ArrayList<>();
             List<String> words = new ArrayList<>();
             for (Cause.ByPatch other : others) {
-                changes.add(new Change.Unpatch(piece.id(), other.from(), other.to()));
+                changes.addAll(Lives.unpatched(now, piece.id(), new Join.Pair(other.from(), other.to())));
                 words.add("In " + Said.name(piece.id()) + ", take out the patch from " + other.from() + " to "
                         + other.to() + ".");
             }
@@ -199,7 +206,22 @@ final class PossibleSettings {
         });
     }
 
-    /** Every switch that is off and every mute. */
+    /** Cables to be kept that carry both ways. */
+    List<Step> keptBothWays() {
+        Set<String> there = new LinkedHashSet<>();
+        Set<String> both = new LinkedHashSet<>();
+        for (Kept each : kept) {
+            String way = each.cable() + " " + graph.pieceNumber(each.from()) + " " + graph.pieceNumber(each.to());
+            there.add(way);
+            if (there.contains(
+                    each.cable() + " " + graph.pieceNumber(each.to()) + " " + graph.pieceNumber(each.from()))) {
+                both.add(each.cable());
+            }
+        }
+        return both.stream().map(this::keep).toList();
+    }
+
+    /** Every switch that is off and every mute, found when this was made. */
     List<Step> switches() {
         return List.copyOf(steps.values());
     }

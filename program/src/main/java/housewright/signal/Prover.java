@@ -63,7 +63,7 @@ final class Prover {
         for (int edge : path) {
             explainer.note(edge, lacking, assumed);
         }
-        List<OtherPath> others = feed.through().isEmpty() && !brief ? others(source, path) : List.of();
+        List<OtherPath> others = brief ? List.of() : others(source, path);
         Stop wrong = explainer.wrongMedia(path, feed.carries());
         Stop late = wrong != null ? wrong : late(feed, pair, delay, lacking);
         return new PairProof(
@@ -201,8 +201,10 @@ final class Prover {
         List<OtherPath> others = new ArrayList<>(0);
         int[] starts = graph.inStarts();
         int[] in = graph.inEdges();
+        long along = 0;
         for (int own : path) {
             int meets = graph.to[own];
+            along += graph.delay[own];
             if (starts[meets + 1] - starts[meets] < 2) {
                 continue;
             }
@@ -214,7 +216,7 @@ final class Prover {
                 }
                 Search by = search.comesBy(before, meets) ? around(source, path, meets) : search;
                 if (by.reaches(before)) {
-                    long later = by.delayTo(before) + graph.delay[edge] - search.delayTo(meets);
+                    long later = by.delayTo(before) + graph.delay[edge] - along;
                     others.add(other(meets, later, by.path(before), edge, path));
                 }
             }
@@ -279,8 +281,11 @@ final class Prover {
                     List.of(),
                     List.of());
         }
-        Stop doubt = explainer.doubt(search);
-        return doubt == null ? held(pair, List.of()) : stopped(pair, FeedState.BROKEN, doubt);
+        Stop doubt = explainer.doubt(search, destination);
+        if (doubt != null) {
+            return stopped(pair, FeedState.BROKEN, doubt);
+        }
+        return held(pair, brief ? List.of() : explainer.keptOutBy(search, source, destination));
     }
 
     /** The way to where a pair stops; empty where it does not begin. */

@@ -13,6 +13,7 @@ import housewright.model.change.Change;
 import housewright.signal.GraphBuilder.PortKey;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -30,8 +31,7 @@ final class SafeToOffer {
 
     /** The changes are safe to propose, on the project as they leave it. */
     static boolean is(List<Change> changes, Signals before, Signals after) {
-        return joinsSafely(changes, before.project(), after.graph())
-                && after.loops().size() <= before.loops().size();
+        return joinsSafely(changes, before.project(), after.graph()) && !closesALoop(before, after);
     }
 
     private static boolean joinsSafely(List<Change> changes, Project before, SignalGraph graph) {
@@ -47,6 +47,36 @@ final class SafeToOffer {
             }
         }
         return true;
+    }
+
+    /**
+     * Something comes round as loud as before or louder that did not. Where something does so already, no added join may
+     * lie on any way round at all, however quiet: which of the ways howls is not told apart.
+     */
+    private static boolean closesALoop(Signals before, Signals after) {
+        if (before.loops().isEmpty()) {
+            return !after.loops().isEmpty();
+        }
+        SignalGraph graph = after.graph();
+        Set<List<Address>> known = joins(before.graph());
+        Search search = new Search(graph);
+        for (int e = 0; e < graph.to.length; e++) {
+            if (!known.contains(List.of(graph.address(graph.from[e]), graph.address(graph.to[e])))) {
+                search.from(graph.to[e], true);
+                if (search.reaches(graph.from[e])) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static Set<List<Address>> joins(SignalGraph graph) {
+        Set<List<Address>> joins = new HashSet<>();
+        for (int e = 0; e < graph.to.length; e++) {
+            joins.add(List.of(graph.address(graph.from[e]), graph.address(graph.to[e])));
+        }
+        return joins;
     }
 
     private static boolean areAsToday(List<Address> ends, SignalGraph graph) {

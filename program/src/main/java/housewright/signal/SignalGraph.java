@@ -40,6 +40,7 @@ final class SignalGraph {
     final BitSet contestedAt;
     final boolean anyContested;
     final Map<Integer, String> intoUnknown;
+    final Map<Integer, String> fromUnknown;
     final List<Unjoined> unjoined;
     final Map<String, String> notHolding;
     /** What is stopped by a switch that is off or a channel that is muted. */
@@ -55,8 +56,8 @@ final class SignalGraph {
     final List<Asked> asked;
 
     private final @Nullable Address[] addresses;
-    private int @Nullable [] inStart;
-    private int @Nullable [] inEdge;
+    private final int[] inStart;
+    private final int[] inEdge;
 
     SignalGraph(GraphBuilder builder, Map<Integer, String> gatedBy) {
         this.builder = builder;
@@ -68,6 +69,7 @@ final class SignalGraph {
         this.laidOut = builder.laidOut;
         this.nodes = builder.nodeCount();
         this.intoUnknown = builder.intoUnknown;
+        this.fromUnknown = builder.fromUnknown;
         this.unjoined = builder.unjoined;
         this.notHolding = builder.notHolding;
         this.gatedBy = gatedBy;
@@ -115,6 +117,18 @@ final class SignalGraph {
         anyContested = !contestedAt.isEmpty();
         for (int e = 0; anyContested && e < kept; e++) {
             contested[e] = cause[e] instanceof Cause.ByPatch && contestedAt.get(to[e]);
+        }
+        inStart = new int[nodes + 1];
+        for (int v : to) {
+            inStart[v + 1]++;
+        }
+        for (int v = 0; v < nodes; v++) {
+            inStart[v + 1] += inStart[v];
+        }
+        int[] nextIn = inStart.clone();
+        inEdge = new int[kept];
+        for (int e = 0; e < kept; e++) {
+            inEdge[nextIn[to[e]]++] = e;
         }
         asked = new ArrayList<>(project.feeds().size());
         for (Feed feed : project.feeds().values()) {
@@ -169,35 +183,12 @@ final class SignalGraph {
 
     /** Numbers of the edges into each node. */
     int[] inEdges() {
-        if (inEdge == null) {
-            indexIncoming();
-        }
-        return inEdge == null ? new int[0] : inEdge;
+        return inEdge;
     }
 
     /** Where the edges into each node start in {@link #inEdges}. */
     int[] inStarts() {
-        if (inStart == null) {
-            indexIncoming();
-        }
-        return inStart == null ? new int[nodes + 1] : inStart;
-    }
-
-    private void indexIncoming() {
-        int[] starts = new int[nodes + 1];
-        for (int v : to) {
-            starts[v + 1]++;
-        }
-        for (int v = 0; v < nodes; v++) {
-            starts[v + 1] += starts[v];
-        }
-        int[] next = starts.clone();
-        int[] edges = new int[to.length];
-        for (int e = 0; e < to.length; e++) {
-            edges[next[to[e]]++] = e;
-        }
-        inStart = starts;
-        inEdge = edges;
+        return inStart;
     }
 
     Piece piece(int node) {

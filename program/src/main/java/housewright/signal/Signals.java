@@ -24,8 +24,10 @@ public final class Signals {
 
     private @Nullable Map<String, FeedProof> proofs;
     private @Nullable Prospects prospects;
+    private final Work work;
 
-    private Signals(Project project, Types types, Moment moment, Layouts layouts, boolean brief) {
+    private Signals(Project project, Types types, Moment moment, Layouts layouts, boolean brief, Work work) {
+        this.work = work;
         this.brief = brief;
         this.types = types;
         this.layouts = layouts;
@@ -33,12 +35,12 @@ public final class Signals {
     }
 
     public static Signals of(Project project, Library library, Moment moment) {
-        return new Signals(project, new Types(project, library), moment, new Layouts(), false);
+        return new Signals(project, new Types(project, library), moment, new Layouts(), false, new Work());
     }
 
     /** The same question on a changed project, with what is known of its types kept. */
     Signals with(Project changed) {
-        return new Signals(changed, new Types(changed, types.library()), graph.moment, layouts, true);
+        return new Signals(changed, new Types(changed, types.library()), graph.moment, layouts, true, work);
     }
 
     public Project project() {
@@ -100,7 +102,8 @@ public final class Signals {
     }
 
     /**
-     * Mends of a feed that is not proven: the cheapest by price, then minutes, then number of changes, then ids; after
+     * Mends of a feed that is not proven: the cheapest by price, then minutes, then number of changes, then what a person would rather
+     * do, then the order of the file; after
      * it, where that is another, the one thing that mends more feeds with it. None where the feed is proven, or where
      * nothing within reach mends it.
      */
@@ -161,6 +164,10 @@ public final class Signals {
             prospects = known;
         }
         return known;
+    }
+
+    Work work() {
+        return work;
     }
 
     SignalGraph graph() {

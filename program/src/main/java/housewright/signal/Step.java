@@ -23,6 +23,13 @@ record Step(Object key, long cost, Set<PortKey> takes, Doing done) {
     /** A step taken. */
     record Done(List<Change> changes, List<String> words, List<String> assumed) {}
 
+    static final String EXCHANGE = "exchange ";
+
+    /** Two plugs change places. */
+    boolean isExchange() {
+        return key.toString().startsWith(EXCHANGE);
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Step step && step.key.equals(key);

@@ -44,6 +44,40 @@ final class Trials {
             boolean crosses,
             long cost) {}
 
+    /** With this outcome the pair's source does not arrive where another source of its feed belongs. */
+    boolean isUncrossed(Outcome outcome, Feed feed, int pair) {
+        return isUncrossed(before.with(outcome.project()), feed, pair);
+    }
+
+    private static boolean isUncrossed(Signals after, Feed feed, int pair) {
+        SignalGraph graph = after.graph();
+        Search search = new Search(graph);
+        for (Asked asked : graph.asked) {
+            List<Asked.Pair> pairs = asked.feed.id().equals(feed.id()) ? asked.instead : List.<Asked.Pair>of();
+            if (pair < pairs.size() && pairs.get(pair).source() >= 0) {
+                search.from(pairs.get(pair).source(), false);
+                for (Asked.Pair other : pairs) {
+                    if (!pairs.get(pair).to().equals(other.to()) && search.reaches(other.destination())) {
+                        return false;
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
+    /** No source of the feed arrives where another belongs. */
+    static boolean isUncrossed(Signals after, Feed feed) {
+        int pairs =
+                after.findProof(feed.id()).map(proof -> proof.pairs().size()).orElse(0);
+        for (int pair = 0; pair < pairs; pair++) {
+            if (!isUncrossed(after, feed, pair)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** The pairs that hold before. */
     BitSet proven() {
         return proven;
@@ -74,6 +108,7 @@ final class Trials {
     }
 
     private @Nullable Outcome tried(List<Step> steps) {
+        before.work().trial();
         Set<PortKey> taken = new HashSet<>();
         List<Change> changes = new ArrayList<>();
         List<String> words = new ArrayList<>();

@@ -90,6 +90,9 @@ class SeededBreaksTest {
             Signals after = signals(Change.apply(broken, mend.changes()));
             assertThat(proven(after)).contains(seeded.look()).containsAll(proven(before));
             assertThat(after.loops()).isEmpty();
+            assertThat(proven(Signals.of(after.project(), Demo.LIBRARY, Moment.today())))
+                    .as("nobody has touched the hall yet")
+                    .isEqualTo(proven(Signals.of(broken, Demo.LIBRARY, Moment.today())));
         }
         if (seeded.mend() != null) {
             assertThat(mends.stream().flatMap(mend -> mend.steps().stream()).toList())

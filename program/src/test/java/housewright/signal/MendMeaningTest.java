@@ -82,7 +82,7 @@ class MendMeaningTest {
             equipment:
               mic-1: {model: mic}
               mic-2: {model: mic}
-              desk:  {model: desk}
+              desk:  {model: desk, life: new}
               left:  {model: box}
               right: {model: box}
             cables:
@@ -106,6 +106,15 @@ class MendMeaningTest {
     }
 
     @Test
+    void aDelayThatIsSetTodayIsLeftForTheOneEntryCannotSayBoth() {
+        String text = DESK.replace("{model: desk, life: new}", "{model: desk}")
+                .formatted(
+                        "    - {from: in-1, to: out-1, delay: 30 ms}",
+                        "  f: {from: mic-1.pickup, to: left.sound, within: 11 ms}");
+        assertThat(steps(text)).noneMatch(step -> step.contains("lower the delay"));
+    }
+
+    @Test
     void aDeviceThatIsTooSlowByItselfHasNoDelayToLower() {
         String text = DESK.formatted(
                 "    - {from: in-1, to: out-1, delay: 30 ms}",
@@ -115,12 +124,17 @@ class MendMeaningTest {
 
     @Test
     void noEntryIsSetByWhichASourceArrivesWhereAnotherBelongs() {
-        // in-2 to main would be cheaper, but the second microphone would be heard on the left as well
+        // in-2 to main would be cheaper, but the second microphone would be heard on the left as well; and no input of
+        // a
+        // desk is led straight to an output, past channels and faders
         String text = DESK.formatted(
                 "    - in-1 -> main\n    - main -> out-1, out-2",
                 "  f: {from: [mic-1.pickup, mic-2.pickup], to: [left.sound, right.sound]}");
         assertThat(steps(text))
-                .containsExactly("In desk, take out the patch from main to out-2.", "In desk, patch in-2 to out-2.");
+                .containsExactly(
+                        "In desk, patch in-2 to talk.",
+                        "In desk, take out the patch from main to out-2.",
+                        "In desk, patch talk to out-2.");
     }
 
     @Test

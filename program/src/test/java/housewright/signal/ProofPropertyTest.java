@@ -229,6 +229,12 @@ class ProofPropertyTest {
             places.add(state.place());
             places.add(state.thing() + "." + state.name());
         }
+        if (feed.never()) { // or one where something may come in from where nobody knows
+            for (State state : slow.graph.unknownArrivals()) {
+                places.add(state.place());
+                places.add(state.thing() + "." + state.name());
+            }
+        }
         assertThat(places).as(what).contains(at.toString());
     }
 }

@@ -765,6 +765,62 @@ final class SlowGraph {
         return false;
     }
 
+    /** Channels at which something may arrive from where nobody knows. */
+    Set<State> unknownArrivals() {
+        Set<State> arriving = new LinkedHashSet<>();
+        for (String thing : things()) {
+            Model model = inside(thing);
+            for (String port : model == null ? Set.<String>of() : ports(model).keySet()) {
+                if (touchesUnknown(thing, port)) {
+                    arrivals(thing, port, new LinkedHashSet<>(), arriving);
+                }
+            }
+        }
+        return arriving;
+    }
+
+    private void arrivals(String thing, String port, Set<String> seen, Set<State> arriving) {
+        Model model = inside(thing);
+        Port own = model == null ? null : ports(model).get(port);
+        if (own == null || !seen.add(thing + "." + port)) {
+            return;
+        }
+        if (!isPassive(own)) {
+            channels(own, true).forEach(channel -> arriving.add(new State(thing, port, channel, '<', "")));
+            return;
+        }
+        for (Tie tie : model.ties()) {
+            for (Tie.Pair pair : tie.pairs()) {
+                if (pair.one().equals(port)) {
+                    arrivals(thing, pair.other(), seen, arriving);
+                } else if (pair.other().equals(port)) {
+                    arrivals(thing, pair.one(), seen, arriving);
+                }
+            }
+        }
+        cabled(thing, port).forEach(end -> arrivals(end.thing(), end.port(), seen, arriving));
+    }
+
+    private boolean touchesUnknown(String thing, String port) {
+        for (Joined end : cabled(thing, port)) {
+            Model model = inside(end.thing());
+            if (model == null || !ports(model).containsKey(end.port())) {
+                return true;
+            }
+        }
+        State here = new State(thing, port, null, '<', "");
+        for (Cable each : project.cables().values()) {
+            if (holds("cables", each.id(), each.life())) {
+                Cable cable = done("cables", each.id()) ? each : each.today();
+                if ((isEnd(cable.from(), here) && isOpen(cable.to()))
+                        || (isEnd(cable.to(), here) && isOpen(cable.from()))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     private static boolean isOpen(@Nullable End end) {
         return end == null || end.ref() == null;
     }

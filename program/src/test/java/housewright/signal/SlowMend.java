@@ -65,7 +65,24 @@ final class SlowMend {
         static final Price NOTHING = new Price(BigDecimal.ZERO, 0, 0);
 
         static Price of(Mend mend) {
-            return new Price(mend.price(), mend.minutes(), mend.changes().size());
+            return new Price(
+                    mend.price(), mend.minutes(), changed(mend.changes()).size());
+        }
+
+        /** What is changed: an entry taken out and put back as one to be struck is one thing. */
+        private static Set<String> changed(List<Change> changes) {
+            Set<String> changed = new TreeSet<>();
+            for (Change change : changes) {
+                switch (change) {
+                    case Change.Put put -> changed.add(changed.size() + " " + put.section() + "." + put.id());
+                    case Change.Drop drop -> changed.add(drop.section() + "." + drop.id());
+                    case Change.Patch patch ->
+                        changed.add(patch.device() + " " + patch.entry().join().pairs());
+                    case Change.Unpatch out ->
+                        changed.add(out.device() + " " + List.of(new Join.Pair(out.from(), out.to())));
+                }
+            }
+            return changed;
         }
 
         Price plus(Price other) {
@@ -110,6 +127,10 @@ final class SlowMend {
         return all;
     }
 
+    private static boolean isPort(Model model, Spot spot) {
+        return !SlowGraph.points(model).contains(spot.name());
+    }
+
     private static Candidate free(int minutes, List<Change> changes, Predicate<Hop> serves) {
         Price price = new Price(BigDecimal.ZERO, minutes, changes.size());
         return new Candidate(now -> changes, price, Set.of(), serves);
@@ -144,8 +165,14 @@ final class SlowMend {
                 boolean allowed = model.patch().free()
                         || model.patch().joins().stream()
                                 .anyMatch(join -> join.pairs().contains(pair));
-                if (from.equals(to) || !allowed || set.contains(pair)) {
-                    continue;
+                boolean past = model.kind() == Kind.MIXER && isPort(model, from) && isPort(model, to);
+                if (from.equals(to)
+                        || !allowed
+                        || set.contains(pair)
+                        || (past
+                                && set.stream()
+                                        .noneMatch(each -> isPort(model, each.from()) && isPort(model, each.to())))) {
+                    continue; // no input of a desk is led straight to an output, unless it is used that way
                 }
                 List<Change> changes = new ArrayList<>();
                 for (Join.Pair other : set) {
@@ -156,6 +183,27 @@ final class SlowMend {
                 int minutes = 2 + changes.size();
                 changes.add(new Change.Patch(id, PatchEntry.ofText(from + " -> " + to)));
                 all.add(free(minutes, changes, over(new Cause.ByPatch(id, from, to))));
+                List<Join.Pair> into = set.stream()
+                        .filter(each -> each.to().equals(to))
+                        .distinct()
+                        .toList();
+                List<Join.Pair> like = set.stream()
+                        .filter(each -> each.from().equals(from) && !each.to().equals(to))
+                        .filter(each -> Words.stem(each.to().name()).equals(Words.stem(to.name())))
+                        .distinct()
+                        .toList();
+                if (like.size() == 1) { // moved from its like
+                    List<Change> moved = new ArrayList<>(changes.subList(0, changes.size() - 1));
+                    moved.add(new Change.Unpatch(id, from, like.getFirst().to()));
+                    moved.add(changes.getLast());
+                    all.add(free(minutes + 1, moved, over(new Cause.ByPatch(id, from, to))));
+                }
+                if (!isPort(model, to) && into.size() == 1) { // instead of what sums there
+                    List<Change> instead = List.of(
+                            new Change.Unpatch(id, into.getFirst().from(), to),
+                            new Change.Patch(id, PatchEntry.ofText(from + " -> " + to)));
+                    all.add(free(3, instead, over(new Cause.ByPatch(id, from, to))));
+                }
             }
         }
         for (Join.Pair kept : set) {
@@ -494,9 +542,37 @@ final class SlowMend {
         return chosen.stream().anyMatch(each -> !Collections.disjoint(each.takes(), next.takes()));
     }
 
+    /** An added join lies on a way round. */
+    private static boolean addsARound(SignalGraph before, SignalGraph after) {
+        Set<String> known = new TreeSet<>();
+        for (int e = 0; e < before.to.length; e++) {
+            known.add(before.address(before.from[e]) + " " + before.address(before.to[e]));
+        }
+        for (int e = 0; e < after.to.length; e++) {
+            boolean added = !known.contains(after.address(after.from[e]) + " " + after.address(after.to[e]));
+            if (added && leads(after, after.to[e], after.from[e], new java.util.HashSet<>())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean leads(SignalGraph graph, int from, int to, Set<Integer> seen) {
+        if (from == to) {
+            return true;
+        }
+        seen.add(from);
+        for (int e = graph.start[from]; e < graph.start[from + 1]; e++) {
+            if (!seen.contains(graph.to[e]) && leads(graph, graph.to[e], to, seen)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Every pair that held still does, and nothing comes round at unity that did not. */
     static boolean harmsNothing(Signals before, Signals after) {
-        if (after.loops().size() > before.loops().size()) {
+        if (before.loops().isEmpty() ? !after.loops().isEmpty() : addsARound(before.graph(), after.graph())) {
             return false;
         }
         for (FeedProof was : before.proofs()) {

@@ -154,10 +154,15 @@ final class SlowProof {
         FeedState state = FeedState.PROVEN;
         if (reached.contains(end)) {
             state = FeedState.ARRIVES;
-        } else if (reached.stream().anyMatch(graph::leadsIntoUnknown)) {
+        } else if (reached.stream().anyMatch(graph::leadsIntoUnknown) || mayComeFromUnknown(end)) {
             state = FeedState.BROKEN;
         }
         return new Pair(from, to, state, Set.of(), 0);
+    }
+
+    private boolean mayComeFromUnknown(State end) {
+        return graph.unknownArrivals().stream()
+                .anyMatch(state -> reached(state, false).contains(end));
     }
 
     private Pair arrives(Feed feed, Address from, Address to, List<Address> destinations) {

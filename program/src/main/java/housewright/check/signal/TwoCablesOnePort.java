@@ -29,7 +29,7 @@ public final class TwoCablesOnePort implements Rule {
     private static final Card CARD = new Card(
             "two-cables-one-port",
             "Does every socket have one plug in it at most?",
-            Set.of(Severity.FIX),
+            Set.of(Severity.STOP),
             new Source.CommonPractice(),
             Stage.SURVEY);
 
@@ -64,7 +64,7 @@ public final class TwoCablesOnePort implements Rule {
         cables.forEach(cable -> subjects.add(Subject.cable(cable)));
         subjects.add(Subject.equipment(port.thing()));
         return CARD.finding(
-                Severity.FIX,
+                Severity.STOP,
                 subjects,
                 port.saidPort() + " has " + cables.size() + " cables in it: " + String.join(", ", cables) + ".",
                 List.of(new Value("plugs in one socket", cables.size(), 1.0, "")),

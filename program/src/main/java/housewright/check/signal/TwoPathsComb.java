@@ -84,12 +84,12 @@ public final class TwoPathsComb implements Rule {
     }
 
     private static boolean colours(OtherPath other) {
-        return other.laterNanos() / 1e6 >= SHORTEST_MS && Math.abs(other.louderDb()) <= WITHIN_DB;
+        return Math.abs(other.laterNanos()) / 1e6 >= SHORTEST_MS && Math.abs(other.louderDb()) <= WITHIN_DB;
     }
 
     private static Finding finding(Met met) {
         OtherPath other = met.other();
-        double later = other.laterNanos() / 1e6;
+        double later = Math.abs(other.laterNanos()) / 1e6; // a feed through a certain place may come by the slower way
         List<Subject> subjects = new ArrayList<>();
         met.feeds().forEach(feed -> subjects.add(Subject.feed(feed)));
         subjects.add(Subject.at(other.hops().getLast().cause().entity()));

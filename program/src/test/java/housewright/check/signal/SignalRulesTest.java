@@ -142,7 +142,7 @@ class SignalRulesTest {
                 .with("cables", "C7: {from: mic-3.out, to: desk.in-2}");
         assertThat(lines(hall))
                 .containsExactly(
-                        "fix two-cables-one-port [cable C7, cable C2, equipment desk] desk, in 2 has 2 cables in"
+                        "stop two-cables-one-port [cable C7, cable C2, equipment desk] desk, in 2 has 2 cables in"
                                 + " it: C7, C2.");
         assertThat(lines(hall.but(
                         "\"in-{1..4}\": {in: analog-audio, connector: XLR-3F",
