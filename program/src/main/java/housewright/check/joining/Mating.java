@@ -25,40 +25,36 @@ final class Mating {
 
     /** As {@link #goes}, straight, with one of these adapters between, or with two. */
     static boolean goesBy(@Nullable Connector plug, @Nullable Connector socket, List<Adapter> adapters) {
-        return !chain(plug, socket, adapters).isEmpty() || goes(plug, socket);
+        return goes(plug, socket)
+                || (!adapters.isEmpty()
+                        && (between(plug, socket, adapters) != null || goesByTwo(plug, socket, adapters)));
     }
 
-    /** The shortest chain of these adapters that is needed between; empty where none is needed or none will do. */
-    static List<Adapter> chain(@Nullable Connector plug, @Nullable Connector socket, List<Adapter> adapters) {
+    /** The one of these adapters that is wanted between; null where none is needed or none will do. */
+    static @Nullable Adapter between(@Nullable Connector plug, @Nullable Connector socket, List<Adapter> adapters) {
         if (goes(plug, socket)) {
-            return List.of();
+            return null;
         }
-        for (Adapter one : adapters) {
-            if (between(plug, one.from(), one.to(), socket) || between(plug, one.to(), one.from(), socket)) {
-                return List.of(one);
+        for (Adapter each : adapters) {
+            if (joins(plug, each.from(), each.to(), socket) || joins(plug, each.to(), each.from(), socket)) {
+                return each;
             }
         }
+        return null;
+    }
+
+    private static boolean goesByTwo(@Nullable Connector plug, @Nullable Connector socket, List<Adapter> adapters) {
         for (Adapter near : adapters) {
-            for (Connector face : List.of(near.from(), near.to())) {
-                Connector back = face == near.from() ? near.to() : near.from();
-                if (!goes(face, socket)) {
-                    continue;
-                }
-                for (Adapter far : adapters) {
-                    if (far != near
-                            && (between(plug, far.from(), far.to(), back)
-                                    || between(plug, far.to(), far.from(), back))) {
-                        return List.of(near, far);
-                    }
-                }
+            boolean straight = goes(near.from(), socket) && between(plug, near.to(), adapters) != null;
+            if (straight || (goes(near.to(), socket) && between(plug, near.from(), adapters) != null)) {
+                return true;
             }
         }
-        return List.of();
+        return false;
     }
 
     /** One face of an adapter goes into the socket, and the plug into its other. */
-    private static boolean between(
-            @Nullable Connector plug, Connector face, Connector back, @Nullable Connector socket) {
+    private static boolean joins(@Nullable Connector plug, Connector face, Connector back, @Nullable Connector socket) {
         return goes(face, socket) && goes(plug, back);
     }
 }

@@ -80,7 +80,9 @@ public final class PlugDoesNotFit implements Rule {
         Cable cable = Recabling.editable(evidence, lead).orElse(null);
         if (cable != null) {
             Fix adapters = byAdapters(evidence, cable, misfits, signal);
-            if (cable.terminated() == Termination.SITE && signal != Signal.MAINS) {
+            boolean madeToFit = cable.terminated() == Termination.SITE
+                    || (cable.terminated() == null && !cable.ends().isEmpty());
+            if (madeToFit && signal != Signal.MAINS) {
                 add(fixes, madeUp(cable, lead));
             }
             Fix other = signal == null || Ends.isOwn(lead)
@@ -110,11 +112,11 @@ public final class PlugDoesNotFit implements Rule {
         List<Adapter> known = Recabling.adaptersFor(evidence.types(), signal);
         Set<Adapter> needed = new LinkedHashSet<>();
         for (Misfit misfit : misfits) {
-            List<Adapter> chain = Mating.chain(misfit.plug(), misfit.socket(), known);
-            if (chain.isEmpty()) {
+            Adapter adapter = Mating.between(misfit.plug(), misfit.socket(), known);
+            if (adapter == null) {
                 return null;
             }
-            needed.addAll(chain);
+            needed.add(adapter);
         }
         String words = needed.stream().map(Adapter::id).collect(Collectors.joining(" and "));
         return new Fix(
