@@ -11,6 +11,7 @@ import housewright.finding.Subject;
 import housewright.finding.Value;
 import housewright.model.Stage;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -52,8 +53,12 @@ public final class LineLoudspeakerMixed implements Rule {
     }
 
     private static Finding finding(SpeakerCircuit circuit, List<Plug> wrong) {
-        List<Subject> subjects = new ArrayList<>();
+        Set<Subject> subjects = new LinkedHashSet<>();
         wrong.forEach(each -> subjects.add(Subject.equipment(each.at().thing())));
+        if (circuit.loads().stream().anyMatch(SpeakerCircuit::isLowLoad)) { // both sorts on one line: all are in it
+            circuit.loads()
+                    .forEach(each -> subjects.add(Subject.equipment(each.at().thing())));
+        }
         subjects.add(Subject.equipment(circuit.output().at().thing()));
         circuit.cables().forEach(cable -> subjects.add(Subject.cable(cable)));
         String who = Loudspeakers.said(wrong);
@@ -76,6 +81,6 @@ public final class LineLoudspeakerMixed implements Rule {
             values.add(new Value("impedance of one", impedance.ohms(), null, "ohm"));
             values.add(new Value("least load of the amplifier", least.ohms(), null, "ohm"));
         }
-        return CARD.finding(Severity.STOP, subjects, message, values, List.of(Fix.of(fix)));
+        return CARD.finding(Severity.STOP, List.copyOf(subjects), message, values, List.of(Fix.of(fix)));
     }
 }

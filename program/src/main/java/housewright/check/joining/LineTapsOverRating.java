@@ -89,9 +89,11 @@ public final class LineTapsOverRating implements Rule {
         boolean over = share > RATED.value() + 1e-6;
         String message = String.format(
                 Locale.ROOT,
-                "%s has %.4g W of taps on it, %.0f %% of its %s; %s.",
+                "%s has %s W of taps on it, %.0f %% of its %s; %s.",
                 output,
-                watts,
+                watts == Math.rint(watts)
+                        ? Long.toString(Math.round(watts))
+                        : String.format(Locale.ROOT, "%.1f", watts),
                 share,
                 rating.text(),
                 over ? "that is more than it gives" : String.format(Locale.ROOT, "plan with %.0f %% at most", planned));

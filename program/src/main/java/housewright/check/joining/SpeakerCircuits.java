@@ -5,8 +5,10 @@ import housewright.cable.Joint;
 import housewright.cable.Lead;
 import housewright.cable.Plug;
 import housewright.model.Join;
+import housewright.model.LocalRef;
 import housewright.model.Model;
 import housewright.model.Port;
+import housewright.model.Ref.Address;
 import housewright.model.Route;
 import housewright.model.Shape;
 import housewright.model.Signal;
@@ -19,6 +21,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -101,6 +104,7 @@ final class SpeakerCircuits {
                             inside(model).joined().getOrDefault(far.at().spot().name(), List.of());
                     if (far.isPassive()) {
                         panels.add(far);
+                        onward.forEach(name -> panel(far, model, name).ifPresent(panels::add));
                     } else if (port.signal() != Signal.SPEAKER) {
                         foreign.add(far);
                         onward = List.of();
@@ -131,6 +135,15 @@ final class SpeakerCircuits {
                 && (port.impedance() != null
                         || onward.isEmpty()
                         || !model.points().isEmpty());
+    }
+
+    /** The other side of a panel, whether anything is plugged in there or not. */
+    private Optional<Plug> panel(Plug near, Model model, String name) {
+        Address at = new Address(near.at().thing(), new LocalRef.Spot(name, null));
+        return inside(model)
+                .shape()
+                .findSocket(name)
+                .map(socket -> new Plug(at, near.equipment(), model, socket.port(), null));
     }
 
     private Inside inside(Model model) {
