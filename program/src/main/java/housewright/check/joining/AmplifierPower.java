@@ -26,10 +26,10 @@ import org.jspecify.annotations.Nullable;
  * limiter; much less clips, which is no kinder to the tweeter.
  */
 public final class AmplifierPower implements Rule {
-    static final Limit MOST = Limit.most("power that a loudspeaker can get, as a multiple of its rating", 2.5, "times");
-    static final Limit LEAST =
-            Limit.least("power that a loudspeaker can get, as a multiple of its rating", 0.4, "times");
-    static final Limit BURNS = Limit.most("power that a loudspeaker can get, as a multiple of its rating", 5, "times");
+    static final Limit MOST = Limit.most("power over the loudspeaker's rating", 2.5, "times");
+    static final Limit LEAST = Limit.least("power over the loudspeaker's rating", 0.4, "times");
+    static final Limit BURNS =
+            Limit.most("power over the loudspeaker's rating that is no more than a note", 5, "times");
 
     private static final Card CARD = new Card(
             "amplifier-power-far-off",

@@ -13,7 +13,7 @@ public final class JoiningRules {
                 new AdapterOfNoUse(),
                 new CableWrongForSignal(),
                 new RunJoinsNothing(),
-                new UsbTwoHosts(),
+                new UsbTwoOfASort(),
                 new InputOverdriven(),
                 new MicIntoLine(),
                 new InstrumentWithoutDi(),

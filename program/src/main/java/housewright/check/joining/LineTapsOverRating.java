@@ -24,8 +24,8 @@ import org.jspecify.annotations.Nullable;
  * tap fed with another voltage than it is marked for draws with the square of it.
  */
 public final class LineTapsOverRating implements Rule {
-    static final Limit PLANNED = Limit.most("sum of the taps, as a share of the amplifier's rating", 80, "%");
-    static final Limit RATED = Limit.most("sum of the taps, as a share of the amplifier's rating", 100, "%");
+    static final Limit PLANNED = Limit.most("taps planned for, of the amplifier's rating,", 80, "%");
+    static final Limit RATED = Limit.most("taps in all, of the amplifier's rating,", 100, "%");
 
     private static final Card CARD = new Card(
             "line-taps-over-rating",

@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * reaches line level by itself, and an input whose set gain makes up for it, are left alone.
  */
 public final class MicIntoLine implements Rule {
-    static final Limit LOUDEST = Limit.least("level into a line input, when it is loud", -20, "dBu");
+    static final Limit LOUDEST = Limit.least("level that reaches a line input when it is loud", -20, "dBu");
 
     private static final Card CARD = new Card(
             "mic-into-line",

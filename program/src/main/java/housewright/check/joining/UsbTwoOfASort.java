@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  * USB joins a host and a device, never two of a sort. A USB-A socket is a host's, a USB-B socket a device's; USB-C may be
  * either, so only a computer's is taken for a host. Things whose own lead ends in a USB-A plug are devices.
  */
-public final class UsbTwoHosts implements Rule {
+public final class UsbTwoOfASort implements Rule {
     private static final Card CARD = new Card(
             "usb-two-of-a-sort",
             "Does every USB cable join a host and a device?",
