@@ -1,0 +1,58 @@
+package housewright.check.joining;
+
+import housewright.check.Evidence;
+import housewright.check.Rule;
+import housewright.finding.Finding;
+import housewright.finding.Severity;
+import housewright.finding.Source;
+import housewright.model.Phantom;
+import housewright.model.Stage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Phantom power set on where it tears a ribbon or goes into an output that was never made for 48 V. Where the project
+ * does not set it, it is off for such sources.
+ */
+public final class PhantomHarms implements Rule {
+    private static final Card CARD = new Card(
+            "phantom-harms",
+            "Is phantom power off wherever it would harm what is plugged in?",
+            Set.of(Severity.STOP, Severity.FIX),
+            new Source.CommonPractice(),
+            Stage.SURVEY);
+
+    @Override
+    public Card card() {
+        return CARD;
+    }
+
+    @Override
+    public Stream<Finding> check(Evidence evidence) {
+        Sets sets = new Sets();
+        List<Finding> findings = new ArrayList<>();
+        for (Run run : Run.ofSound(evidence.cabling())) {
+            boolean harmed = run.out().phantom() == Phantom.HARMED;
+            boolean unbalanced = Boolean.FALSE.equals(run.out().balanced());
+            if ((harmed || unbalanced)
+                    && run.in().phantom() == Phantom.GIVES
+                    && Boolean.TRUE.equals(sets.phantom(run.input()))) {
+                findings.add(finding(evidence, run, harmed));
+            }
+        }
+        return findings.stream();
+    }
+
+    private static Finding finding(Evidence evidence, Run run, boolean harmed) {
+        return CARD.finding(
+                harmed ? Severity.STOP : Severity.FIX,
+                Subjects.of(run),
+                "Phantom power is set on at " + run.input().at().saidPort() + ", and "
+                        + run.source().at().saidPort()
+                        + (harmed ? " is harmed by it." : " is not balanced, so its output gets the whole of it."),
+                List.of(),
+                List.of(PhantomSetting.fix(evidence, run.input(), false)));
+    }
+}
