@@ -73,9 +73,19 @@ final class Ladder {
         rung("cable", List.of("unit", "model", "signal"));
         rung("check", List.of("unit", "model", "finding", "signal", "cable"));
         rung("check.signal", List.of("unit", "model", "model.change", "finding", "signal", "cable", "check"));
+        rung("check.cable", List.of("unit", "model", "model.change", "finding", "signal", "cable", "check"));
         rung(
                 "study",
-                List.of("unit", "model", "model.change", "finding", "signal", "cable", "check", "check.signal"),
+                List.of(
+                        "unit",
+                        "model",
+                        "model.change",
+                        "finding",
+                        "signal",
+                        "cable",
+                        "check",
+                        "check.signal",
+                        "check.cable"),
                 "java.util.concurrent..");
         rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
         rung(

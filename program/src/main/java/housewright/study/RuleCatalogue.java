@@ -1,6 +1,7 @@
 package housewright.study;
 
 import housewright.check.Rule;
+import housewright.check.cable.CableRules;
 import housewright.check.signal.SignalRules;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +12,7 @@ public final class RuleCatalogue {
 
     public static List<Rule> all() {
         List<Rule> rules = new ArrayList<>(SignalRules.all());
+        rules.addAll(CableRules.all());
         rules.add(new RuleSettings(rules));
         return List.copyOf(rules);
     }

@@ -43,16 +43,28 @@ final class Recut {
                                 .thenComparing(CableType::id))
                         .map(type -> new Fix(
                                 "Take " + type.id() + " for " + cable.id() + ".",
-                                List.of(new Change.Put(
-                                        Section.CABLES, cable.id(), with(cable, type.id(), cable.length()))))));
+                                List.of(put(with(cable, type.id(), cable.life(), cable.length(), cable.label()))))));
     }
 
     /** The cable with another length; null for the length of its pathways and slack. */
     static Fix otherLength(Cable cable, @Nullable Length length, String words) {
-        return new Fix(words, List.of(new Change.Put(Section.CABLES, cable.id(), with(cable, cable.type(), length))));
+        return new Fix(words, List.of(put(with(cable, cable.type(), cable.life(), length, cable.label()))));
     }
 
-    private static Cable with(Cable cable, @Nullable String type, @Nullable Length length) {
+    static Change labelled(Cable cable, String label) {
+        return put(with(cable, cable.type(), cable.life(), cable.length(), label));
+    }
+
+    static Change kept(Cable cable) {
+        return put(with(cable, cable.type(), Life.KEEP, cable.length(), cable.label()));
+    }
+
+    private static Change put(Cable cable) {
+        return new Change.Put(Section.CABLES, cable.id(), cable);
+    }
+
+    private static Cable with(
+            Cable cable, @Nullable String type, Life life, @Nullable Length length, @Nullable String label) {
         return new Cable(
                 cable.id(),
                 type,
@@ -60,12 +72,12 @@ final class Recut {
                 cable.to(),
                 cable.ways(),
                 cable.via(),
-                cable.life(),
+                life,
                 length,
                 cable.ends(),
                 cable.adapters(),
                 cable.terminated(),
-                cable.label(),
+                label,
                 cable.tested(),
                 cable.was(),
                 cable.remarks());

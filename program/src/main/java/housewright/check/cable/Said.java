@@ -67,9 +67,9 @@ final class Said {
                 : String.join(", ", each.subList(0, NAMED)) + " and " + (each.size() - NAMED) + " more";
     }
 
-    /** "1 cable", "3 cables". */
+    /** "one cable", "3 cables". */
     static String count(int count, String thing) {
-        return count + " " + thing + (count == 1 ? "" : "s");
+        return count == 1 ? "one " + thing : count + " " + thing + "s";
     }
 
     /** The kinds of cable of a run, each once. */
