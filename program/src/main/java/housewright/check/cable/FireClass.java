@@ -1,6 +1,9 @@
 package housewright.check.cable;
 
+import housewright.cable.Lead;
 import housewright.model.CableType;
+import housewright.model.Pathway;
+import housewright.model.PathwayKind;
 import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -60,6 +63,16 @@ final class FireClass {
         int dash = text.indexOf('-');
         int comma = text.indexOf(',');
         return dash < 0 ? "" : text.substring(dash + 1, comma < 0 ? text.length() : comma);
+    }
+
+    /** It is laid where a fire in the building finds it, not in the ground or by hand for a day. */
+    static boolean isLaidInside(Lead lead) {
+        for (Pathway pathway : lead.pathways()) {
+            if (pathway.kind() != PathwayKind.UNDERGROUND && pathway.kind() != PathwayKind.LOOSE) {
+                return true;
+            }
+        }
+        return false;
     }
 
     static String said(@Nullable CableType type) {

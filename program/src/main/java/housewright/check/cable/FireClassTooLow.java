@@ -107,7 +107,7 @@ public final class FireClassTooLow implements Rule {
         for (Lead lead : evidence.cabling().leads()) {
             CableType type = lead.type();
             if (lead.cable().life() == Life.NEW
-                    && !lead.pathways().isEmpty()
+                    && FireClass.isLaidInside(lead)
                     && type != null
                     && FireClass.isEuropean(type)
                     && !FireClass.isLowSmoke(type)) {

@@ -43,9 +43,7 @@ public final class FireClassUnknown implements Rule {
         Set<String> cables = new LinkedHashSet<>();
         for (Lead lead : evidence.cabling().leads()) {
             CableType type = lead.type();
-            if (type == null
-                    || lead.cable().life() != Life.NEW
-                    || lead.pathways().isEmpty()) {
+            if (type == null || lead.cable().life() != Life.NEW || !FireClass.isLaidInside(lead)) {
                 continue;
             }
             boolean known = american ? FireClass.isAmerican(type) : FireClass.isEuropean(type);
