@@ -2,6 +2,7 @@ package housewright.check.cable;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -57,7 +58,8 @@ class LayingRulesTest {
     /** A type whose diameter fills a bore of 100 mm to so many percent, all cables together. */
     private static String filling(double percent, int cables) {
         double diameter = 100 * Math.sqrt(percent / 100 / cables);
-        return "own: {carries: [ethernet], ends: [RJ45, RJ45], diameter: %.6f mm}".formatted(diameter);
+        return String.format(
+                Locale.ROOT, "own: {carries: [ethernet], ends: [RJ45, RJ45], diameter: %.6f mm}", diameter);
     }
 
     /** NEC chapter 9 table 1, as quoted: 53, 31, 40 %; UK space factor 45 % (IET On-Site Guide, as read). */

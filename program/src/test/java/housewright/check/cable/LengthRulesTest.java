@@ -39,7 +39,7 @@ class LengthRulesTest {
         "2160p25, rg-59, 85.7",
         "2160p50, rg-59, 58.5"
     })
-    void sdi(String format, String type, double reach) {
+    void reachOfSdi(String format, String type, double reach) {
         assertThat(Job.lines("cable-too-long-for-sdi", "picture: " + format, sdi(format, type, reach - 0.2)))
                 .isEmpty();
         assertThat(Job.lines("cable-too-long-for-sdi", "picture: " + format, sdi(format, type, reach + 0.2)))
@@ -53,7 +53,7 @@ class LengthRulesTest {
         assertThat(Job.lines("cable-too-long-for-sdi", "picture: 2160p50", sdi("2160p50", "rg-59", 66)))
                 .containsExactly(
                         "fix C1 is 8 m too long for 12G-SDI (2160p50, the house picture format) on rg-59: the loss"
-                                + " at half the clock is 45.1 dB, 40 dB is the limit; 66 m as stated.");
+                                + " at half the clock is 45.2 dB, 40 dB is the limit; 66 m as stated.");
     }
 
     @Test
@@ -134,7 +134,7 @@ class LengthRulesTest {
         "1080p60, hdmi-premium, 15",
         "2160p60, hdmi-active, 50"
     })
-    void hdmi(String format, String type, double reach) {
+    void reachOfHdmi(String format, String type, double reach) {
         assertThat(Job.lines("cable-too-long-for-hdmi", "picture: " + format, hdmi(format, type, reach)))
                 .isEmpty();
         assertThat(Job.lines("cable-too-long-for-hdmi", "picture: " + format, hdmi(format, type, reach + 0.5)))
@@ -178,7 +178,7 @@ class LengthRulesTest {
         "'', usb-3, 3, note",
         "'', usb-3-active, 30, fix"
     })
-    void usb(String rate, String type, double reach, String severity) {
+    void reachOfUsb(String rate, String type, double reach, String severity) {
         String written = rate.isEmpty() ? "" : ", rate: " + rate;
         assertThat(Job.lines("cable-too-long-for-usb", usb(written, type, reach)))
                 .isEmpty();
