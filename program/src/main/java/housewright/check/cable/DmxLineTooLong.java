@@ -16,8 +16,9 @@ import housewright.model.CableType;
 import housewright.model.Signal;
 import housewright.model.Stage;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -48,11 +49,11 @@ public final class DmxLineTooLong implements Rule {
         for (Chain chain : evidence.cabling().chains(Signal.DMX)) {
             double used = 0;
             double metres = 0;
-            Set<String> cables = new LinkedHashSet<>();
+            Map<String, Lead> cables = new LinkedHashMap<>();
             boolean known = true;
             for (Line line : chain.lines()) {
                 for (Lead lead : line.leads()) {
-                    cables.add(lead.id());
+                    cables.put(lead.id(), lead);
                     known &= lead.span() != null;
                     double each = lead.span() == null ? 0 : lead.span().metres();
                     metres += each;
@@ -80,9 +81,9 @@ public final class DmxLineTooLong implements Rule {
         return thick ? AWG_22.value() : thin;
     }
 
-    private static Finding finding(Chain chain, Set<String> cables, double metres, double limit, boolean known) {
+    private static Finding finding(Chain chain, Map<String, Lead> cables, double metres, double limit, boolean known) {
         Plug start = chain.lines().getFirst().source();
-        List<Subject> subjects = new ArrayList<>(Said.subjects(cables));
+        List<Subject> subjects = new ArrayList<>(Said.subjects(cables.keySet()));
         if (start != null) {
             subjects.add(Subject.equipment(start.at().thing()));
         }
@@ -90,8 +91,10 @@ public final class DmxLineTooLong implements Rule {
                 Severity.FIX,
                 subjects,
                 "The DMX line from " + Said.end(start) + " is " + Said.metres(metres - limit) + " too long: "
-                        + (known ? "" : "what is known of it comes to ") + Said.metres(metres) + " over "
-                        + Said.count(cables.size(), "cable") + ", " + Said.metres(limit) + " is the limit.",
+                        + (known
+                                ? Said.length(metres, List.copyOf(cables.values()))
+                                : "what is known of it comes to " + Said.metres(metres))
+                        + " over " + Said.count(cables.size(), "cable") + "; " + Said.metres(limit) + " is the limit.",
                 List.of(new Value("line", metres, limit, "m")),
                 List.of(Fix.of("Feed the far part from a splitter's output or a node of its own.")));
     }

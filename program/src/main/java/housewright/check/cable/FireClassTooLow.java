@@ -33,7 +33,7 @@ public final class FireClassTooLow implements Rule {
             "Does the sheath of every cable say the fire class that its space asks for?",
             Set.of(Severity.FIX, Severity.NOTE),
             new Source.Published(
-                    "NFPA 70 (NEC), as quoted; Europe: EN 50575 with BS 6701, from memory", "800.113, 800.154"),
+                    "NFPA 70 (NEC) 800.113 and 800.154, as quoted; in Europe EN 50575 with BS 6701, from memory", ""),
             Stage.DESIGN);
 
     @Override

@@ -37,9 +37,14 @@ final class Said {
     /** The same of a whole run. */
     static String length(Line line) {
         Double metres = line.metres();
-        boolean stated = line.leads().stream().allMatch(lead -> isOf(lead, Basis.STATED));
-        boolean along = line.leads().stream().allMatch(lead -> isOf(lead, Basis.ALONG_PATHWAYS));
-        return metres(metres == null ? 0 : metres)
+        return length(metres == null ? 0 : metres, line.leads());
+    }
+
+    /** The same of several cables together. */
+    static String length(double metres, List<Lead> leads) {
+        boolean stated = leads.stream().allMatch(lead -> isOf(lead, Basis.STATED));
+        boolean along = leads.stream().allMatch(lead -> isOf(lead, Basis.ALONG_PATHWAYS));
+        return metres(metres)
                 + (stated ? " as stated" : along ? workedOut() : ", in part stated and in part worked out");
     }
 

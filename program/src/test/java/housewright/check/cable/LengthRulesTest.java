@@ -254,8 +254,9 @@ class LengthRulesTest {
     void dmxLineOverAllLamps() {
         assertThat(Job.lines("dmx-line-too-long", dmx(150, "24 AWG"))).isEmpty();
         assertThat(Job.lines("dmx-line-too-long", dmx(151, "24 AWG")))
-                .containsExactly("fix The DMX line from split, out is 1 m too long: 301 m over 2 cables, 300 m is the"
-                        + " limit.");
+                .containsExactly(
+                        "fix The DMX line from split, out is 1 m too long: 301 m as stated over 2 cables; 300 m"
+                                + " is the limit.");
         assertThat(Job.lines("dmx-line-too-long", dmx(350, "22 AWG"))).isEmpty();
         assertThat(Job.lines("dmx-line-too-long", dmx(351, "22 AWG"))).hasSize(1);
     }
