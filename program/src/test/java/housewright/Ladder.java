@@ -74,6 +74,7 @@ final class Ladder {
         rung("check", List.of("unit", "model", "finding", "signal", "cable"));
         rung("check.signal", List.of("unit", "model", "model.change", "finding", "signal", "cable", "check"));
         rung("check.joining", List.of("unit", "model", "model.change", "finding", "signal", "cable", "check"));
+        rung("check.cable", List.of("unit", "model", "model.change", "finding", "signal", "cable", "check"));
         rung(
                 "study",
                 List.of(
@@ -86,6 +87,7 @@ final class Ladder {
                         "check",
                         "check.signal",
                         "check.joining"),
+                        "check.cable"),
                 "java.util.concurrent..");
         rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
         rung(

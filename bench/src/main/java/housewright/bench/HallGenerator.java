@@ -175,6 +175,7 @@ public final class HallGenerator {
                 p.kind(),
                 p.bore(),
                 p.length(),
+                p.bend(),
                 p.height(),
                 p.airHandling(),
                 p.beside(),

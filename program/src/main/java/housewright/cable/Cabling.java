@@ -6,18 +6,22 @@ import housewright.model.Connector;
 import housewright.model.End;
 import housewright.model.Equipment;
 import housewright.model.Model;
+import housewright.model.Pathway;
 import housewright.model.Port;
 import housewright.model.Project;
 import housewright.model.Ref;
 import housewright.model.Ref.Address;
 import housewright.model.Shape;
 import housewright.model.Shape.Socket;
+import housewright.model.Signal;
 import housewright.model.Tie;
 import housewright.model.Types;
 import housewright.model.Way;
 import housewright.signal.Moment;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,11 +33,14 @@ import org.jspecify.annotations.Nullable;
 public final class Cabling {
     private final Types types;
     private final Moment moment;
-    private final Map<String, Lead> leads = new LinkedHashMap<>();
+    private final Map<String, Lead> leads = new HashMap<>();
+    private final List<Lead> inOrder = new ArrayList<>();
     private final Map<String, List<Held>> held = new LinkedHashMap<>();
     private final Map<String, Shape> shapes = new HashMap<>();
     private final Map<String, Map<String, String>> tied = new HashMap<>();
     private final List<Line> lines = new ArrayList<>();
+    private final Map<String, List<Lead>> along = new LinkedHashMap<>();
+    private final Lengths lengths;
 
     /** One end in a socket: the cable, and the way of it. */
     private record Held(Lead lead, Joint joint, boolean first) {
@@ -47,11 +54,11 @@ public final class Cabling {
         this.types = types;
         this.moment = moment;
         Project project = types.project();
-        Lengths lengths = new Lengths(project);
+        this.lengths = new Lengths(project);
         for (Cable each : project.cables().values()) {
             if (moment.isThere("cables", each.id(), each.life())) {
                 Cable cable = moment.isDone("cables", each.id()) ? each : each.today();
-                add(cable, lengths);
+                add(cable);
             }
         }
         follow();
@@ -63,7 +70,7 @@ public final class Cabling {
 
     /** In the order of the file. */
     public List<Lead> leads() {
-        return List.copyOf(leads.values());
+        return Collections.unmodifiableList(inOrder);
     }
 
     public Optional<Lead> findLead(String cable) {
@@ -72,7 +79,7 @@ public final class Cabling {
 
     /** Runs from equipment to equipment; each cable is in one for every way it has. */
     public List<Line> lines() {
-        return List.copyOf(lines);
+        return Collections.unmodifiableList(lines);
     }
 
     /** The cables in a socket, such as {@code desk.out-1}. */
@@ -80,7 +87,30 @@ public final class Cabling {
         return held.getOrDefault(socket, List.of()).stream().map(Held::lead).toList();
     }
 
-    private void add(Cable cable, Lengths lengths) {
+    /** The cables that run along a pathway, in the order of the file. */
+    public List<Lead> along(Pathway pathway) {
+        return Collections.unmodifiableList(along.getOrDefault(pathway.id(), List.of()));
+    }
+
+    /** As the project states it, else along walls and up and down between its two places; null where neither is known. */
+    public @Nullable Double metres(Pathway pathway) {
+        return lengths.metres(pathway);
+    }
+
+    /** The cables that a panel passes on to from this socket; none where it is no panel's. */
+    public List<Lead> beyond(Plug plug) {
+        return plug.isPassive() ? onward(plug).stream().map(Held::lead).toList() : List.of();
+    }
+
+    /**
+     * What is one line electrically, over things that pass it straight on: DMX from lamp to lamp, and loudspeakers that
+     * hand on to the next. A line with a way back to itself has no first cable and is left out.
+     */
+    public List<Chain> chains(Signal signal) {
+        return Chains.of(lines, signal);
+    }
+
+    private void add(Cable cable) {
         CableType type = types.findCableType(cable.type()).orElse(null);
         List<Connector> ends = cable.ends().size() == 2
                 ? cable.ends()
@@ -104,6 +134,10 @@ public final class Cabling {
         }
         Lead lead = new Lead(cable, type, joints, lengths.of(cable), lengths.pathways(cable));
         leads.put(cable.id(), lead);
+        inOrder.add(lead);
+        for (String pathway : Set.copyOf(cable.via())) { // once, however often it runs up and down it
+            along.computeIfAbsent(pathway, key -> new ArrayList<>()).add(lead);
+        }
         for (Joint joint : joints) {
             hold(joint.from(), new Held(lead, joint, true));
             hold(joint.to(), new Held(lead, joint, false));
@@ -165,9 +199,9 @@ public final class Cabling {
 
     /** Follows every run once, from what is no panel; what lies between panels' free sides, from its first cable. */
     private void follow() {
-        Set<Joint> seen = java.util.Collections.newSetFromMap(new java.util.IdentityHashMap<>());
+        Set<Joint> seen = Collections.newSetFromMap(new IdentityHashMap<>());
         for (boolean fromPanels : new boolean[] {false, true}) {
-            for (Lead lead : leads.values()) {
+            for (Lead lead : inOrder) {
                 for (Joint joint : lead.joints()) {
                     boolean starts = isEnd(joint.from());
                     boolean ends = isEnd(joint.to());

@@ -11,9 +11,6 @@ import org.jspecify.annotations.Nullable;
 
 /** How long cables are. */
 final class Lengths {
-    /** Slack and service loop at each end of what runs along pathways: common practice, within CAB-12's 1 to 3 m. */
-    static final double SLACK_M = 2.0;
-
     private final Project project;
 
     Lengths(Project project) {
@@ -28,7 +25,7 @@ final class Lengths {
         if (cable.via().isEmpty()) {
             return null;
         }
-        double sum = 2 * SLACK_M;
+        double sum = 2 * Span.SLACK_M;
         for (String id : cable.via()) {
             Pathway pathway = project.venue().pathways().get(id);
             Double metres = pathway == null ? null : metres(pathway);
@@ -52,7 +49,8 @@ final class Lengths {
     }
 
     /** As stated, else along walls and up and down between its two places. */
-    private @Nullable Double metres(Pathway pathway) {
+    @Nullable
+    Double metres(Pathway pathway) {
         if (pathway.length() != null) {
             return pathway.length().metres();
         }

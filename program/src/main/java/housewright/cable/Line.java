@@ -1,5 +1,7 @@
 package housewright.cable;
 
+import housewright.model.Port;
+import housewright.model.Signal;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -26,5 +28,40 @@ public record Line(@Nullable Plug from, @Nullable Plug to, List<Lead> leads) {
             sum += span.metres();
         }
         return sum;
+    }
+
+    /** What it carries, by the socket at either end; null where neither says. */
+    public @Nullable Signal signal() {
+        Signal one = signal(from);
+        return one != null ? one : signal(to);
+    }
+
+    /** The end that the signal leaves from; {@link #from} where it goes both ways or nobody knows. */
+    public @Nullable Plug source() {
+        return isTurned() ? to : from;
+    }
+
+    /** The end that the signal arrives at. */
+    public @Nullable Plug sink() {
+        return isTurned() ? from : to;
+    }
+
+    /** The ids of its cables, in order. */
+    public List<String> ids() {
+        return leads.stream().map(Lead::id).toList();
+    }
+
+    private boolean isTurned() {
+        Port one = from == null ? null : from.port();
+        Port other = to == null ? null : to.port();
+        return (one != null && one.in() != null) || (other != null && other.out() != null && !leaves(one));
+    }
+
+    private static boolean leaves(@Nullable Port port) {
+        return port != null && (port.out() != null || port.both() != null);
+    }
+
+    private static @Nullable Signal signal(@Nullable Plug plug) {
+        return plug == null || plug.port() == null ? null : plug.port().signal();
     }
 }

@@ -7,6 +7,9 @@ package housewright.cable;
  * @param basis where that comes from
  */
 public record Span(double metres, Basis basis) {
+    /** Slack and service loop at each end of what runs along pathways: common practice, within CAB-12's 1 to 3 m. */
+    public static final double SLACK_M = 2.0;
+
     /** Where a length comes from. */
     public enum Basis {
         /** The project says so. */

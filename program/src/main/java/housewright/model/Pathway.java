@@ -11,6 +11,7 @@ public record Pathway(
         @Nullable PathwayKind kind,
         @Doc("Inside diameter") @Nullable Length bore,
         @Nullable Length length,
+        @Doc("Its tightest bend, inside radius") @Nullable Length bend,
         @Doc("Height above the floor") @Nullable Length height,
         @Doc("A space that air is moved through") @Nullable Boolean airHandling,
         @Doc("What it runs beside, such as mains") @Nullable String beside,

@@ -2,6 +2,7 @@ package housewright.study;
 
 import housewright.check.Rule;
 import housewright.check.joining.JoiningRules;
+import housewright.check.cable.CableRules;
 import housewright.check.signal.SignalRules;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +14,7 @@ public final class RuleCatalogue {
     public static List<Rule> all() {
         List<Rule> rules = new ArrayList<>(SignalRules.all());
         rules.addAll(JoiningRules.all());
+        rules.addAll(CableRules.all());
         rules.add(new RuleSettings(rules));
         return List.copyOf(rules);
     }

@@ -34,6 +34,7 @@ record Mistake(
         boolean change) {
     /** One file of mistakes for each trade. */
     static final List<String> TRADES = List.of("signal", "joining");
+    static final List<String> TRADES = List.of("signal", "cable");
 
     static List<Mistake> all() {
         List<Mistake> all = new ArrayList<>();
