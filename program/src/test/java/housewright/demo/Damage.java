@@ -20,7 +20,7 @@ import java.util.Map;
  * @param patch joins set in a device besides
  * @param unpatch joins no longer set in a device
  */
-record Damage(
+public record Damage(
         Map<String, String> replace,
         List<String> drop,
         Map<String, List<String>> patch,

@@ -24,11 +24,12 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  * @param severity of the finding
  * @param change the first fix is one the program can make, and it clears the finding
  */
-record Mistake(String name, String on, Damage damage, String rule, String subject, Severity severity, boolean change) {
+public record Mistake(
+        String name, String on, Damage damage, String rule, String subject, Severity severity, boolean change) {
     /** One file of mistakes for each trade. */
     static final List<String> TRADES = List.of("signal");
 
-    static List<Mistake> all() {
+    public static List<Mistake> all() {
         List<Mistake> all = new ArrayList<>();
         for (String trade : TRADES) {
             String text = Demo.text("/housewright/mistakes/" + trade + ".yaml");
@@ -60,12 +61,12 @@ record Mistake(String name, String on, Damage damage, String rule, String subjec
         return on.equals("demo") ? Demo.TEXT : Demo.text("/housewright/halls/" + on + ".yaml");
     }
 
-    Project project() {
+    public Project project() {
         return damage.in(text(on));
     }
 
     /** What is found of it, due or not. */
-    List<Finding> in(Findings findings) {
+    public List<Finding> in(Findings findings) {
         return everything(findings)
                 .filter(finding -> finding.rule().equals(rule))
                 .filter(finding ->
@@ -77,7 +78,7 @@ record Mistake(String name, String on, Damage damage, String rule, String subjec
         return Stream.concat(findings.due().stream(), findings.notYetDue().stream());
     }
 
-    static Findings findings(Project project) {
+    public static Findings findings(Project project) {
         return Study.of(project, Demo.LIBRARY).findings();
     }
 
