@@ -7,15 +7,20 @@ import housewright.finding.RuleFailure;
 import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.model.Feed;
+import housewright.model.Question;
+import housewright.model.Stage;
 import housewright.model.change.Change;
 import housewright.signal.FeedProof;
 import housewright.signal.FeedState;
 import housewright.signal.Moment;
 import housewright.signal.PairProof;
+import housewright.signal.Stop;
 import housewright.study.Study;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +32,8 @@ final class CheckText {
     private static final int MOST_FIXES = 8;
     private static final int MOST_NOTES = 4;
     private static final int MOST_ASSUMED = 3;
+    private static final int MOST_REASONS = 5;
+    private static final int MOST_QUESTIONS = 5;
 
     private final Page page;
     private final Study study;
@@ -47,29 +54,32 @@ final class CheckText {
     Page write() {
         page.wrapped(Ink.STRONG, study.verdict().sentence() + ".");
         List<FeedProof> failing = new ArrayList<>();
+        List<FeedProof> early = new ArrayList<>();
         List<String> coming = new ArrayList<>();
-        List<String> unfinished = new ArrayList<>();
         List<FeedProof> proven = new ArrayList<>();
         for (FeedProof proof : study.proofs()) {
             if (proof.pairs().isEmpty()) {
-                unfinished.add(proof.feed().id());
-            } else if (proof.proven()) {
+                continue; // not finished: a rule says so
+            }
+            if (proof.proven()) {
                 proven.add(proof);
             } else if (study.comesWithTheWork(proof)) {
                 coming.add(proof.feed().id());
+            } else if (study.isNotYetDue(proof)) {
+                early.add(proof);
             } else {
                 failing.add(proof);
             }
         }
         failing.sort(Comparator.comparing(FeedProof::state).reversed());
         failing(failing);
+        early(early);
         list("With the work come", coming);
         findings();
-        list("Not finished", unfinished);
+        questions();
         proven(proven);
-        basis();
-        apart();
-        next(failing, proven, coming);
+        apart(basis());
+        next(failing, early, proven, coming);
         return page;
     }
 
@@ -81,6 +91,53 @@ final class CheckText {
             FeedText.trouble(page, study, proof, file, said);
         }
         more(failing.size() - shown, "feed", "feeds");
+    }
+
+    /** Feeds that nobody expects to be proven at this stage: in a survey much is not known yet. */
+    private void early(List<FeedProof> early) {
+        if (early.isEmpty()) {
+            return;
+        }
+        if (all) {
+            failing(early);
+            return;
+        }
+        Map<String, List<String>> feeds = new LinkedHashMap<>();
+        for (FeedProof proof : early) {
+            Stop stop = FeedText.firstFailing(proof).stop();
+            String why = stop == null ? FeedText.trouble(proof) : stop.why();
+            feeds.computeIfAbsent(why, each -> new ArrayList<>())
+                    .add(proof.feed().id());
+        }
+        page.blank().line(Ink.STRONG, "Not proven yet");
+        feeds.entrySet().stream()
+                .limit(MOST_REASONS)
+                .forEach(each -> page.hanging("  ", String.join(", ", each.getValue()) + ": " + each.getKey() + "."));
+        if (feeds.size() > MOST_REASONS) {
+            page.line("  … and " + (feeds.size() - MOST_REASONS) + " more; --all shows them.");
+        }
+    }
+
+    /** What somebody still has to answer, the most urgent first. */
+    private void questions() {
+        List<Question> open = study.project().questions().values().stream()
+                .filter(each -> each.answer() == null || each.answer().isBlank())
+                .sorted(Comparator.comparing(Question::due, Comparator.nullsLast(Comparator.naturalOrder())))
+                .toList();
+        if (open.isEmpty()) {
+            return;
+        }
+        page.blank().line(Ink.STRONG, open.size() == 1 ? "One question is open" : open.size() + " questions are open");
+        int shown = all ? open.size() : Math.min(MOST_QUESTIONS, open.size());
+        for (Question each : open.subList(0, shown)) {
+            String to = each.to() == null ? "" : " to " + each.to();
+            String due = each.due() == null ? "" : ", due " + each.due();
+            String about = each.about() == null ? "" : " [" + each.about() + "]";
+            page.hanging("  ", each.id() + to + due + ": " + (each.asks() == null ? "" : each.asks()) + about);
+        }
+        if (open.size() > shown) {
+            page.line("  … and " + (open.size() - shown) + " more; --all shows them.");
+        }
     }
 
     private void more(int left, String one, String many) {
@@ -191,8 +248,8 @@ final class CheckText {
         return longest == 0 ? feed.id() : feed.id() + "\u00A0(" + Figures.trimmed(longest / 1e6, 1) + "\u00A0ms)";
     }
 
-    /** What the proofs rest on. */
-    private void basis() {
+    /** What the proofs rest on; false where there are none to speak of. */
+    private boolean basis() {
         Set<String> assumed = new LinkedHashSet<>();
         Set<String> lacking = new LinkedHashSet<>();
         boolean paths = false;
@@ -204,7 +261,7 @@ final class CheckText {
             }
         }
         if (!paths) {
-            return;
+            return false;
         }
         List<String> taken = new ArrayList<>(List.of("faders open", "switches as set"));
         int shown = all ? assumed.size() : Math.min(MOST_ASSUMED, assumed.size());
@@ -225,26 +282,41 @@ final class CheckText {
         if (!figures.isEmpty()) {
             page.hanging("Figures: ", String.join("; ", figures) + ".");
         }
+        return true;
     }
 
-    /** What is left out on purpose, and what went wrong. */
-    private void apart() {
+    /**
+     * What is left out on purpose, and what went wrong.
+     *
+     * @param below follows on lines of the same kind
+     */
+    private void apart(boolean below) {
         Findings findings = study.findings();
-        int later = findings.notYetDue().size();
-        if (later > 0) {
+        List<Finding> later = study.laterBeyondFeeds();
+        boolean any = !later.isEmpty()
+                || !findings.exempted().isEmpty()
+                || !findings.failures().isEmpty();
+        if (any && !below) {
+            page.blank();
+        }
+        if (!later.isEmpty()) {
+            Map<Stage, Integer> counts = new EnumMap<>(Stage.class);
+            later.forEach(finding -> counts.merge(finding.due(), 1, Integer::sum));
+            List<String> stages = new ArrayList<>();
+            counts.forEach((stage, count) -> stages.add(count + " from " + stage.word() + " on"));
             page.hanging(
                     "Not yet due: ",
-                    later + (later == 1 ? " finding" : " findings") + " at this stage ("
-                            + study.project().about().stage().word() + ")" + (all ? ":" : "; --all lists them."));
+                    String.join(", ", stages)
+                            + (all ? ":" : later.size() == 1 ? "; --all shows it." : "; --all lists them."));
             if (all) {
-                findings.notYetDue().forEach(this::finding);
+                later.forEach(this::finding);
             }
         }
         for (Exempted exempted : findings.exempted()) {
             Finding finding = exempted.finding();
             page.hanging(
                     "Switched off: ",
-                    finding.rule() + " on " + finding.subjects().getFirst() + ": "
+                    finding.message() + " [" + finding.rule() + "] Because: "
                             + exempted.by().why() + ".");
         }
         for (RuleFailure failure : findings.failures()) {
@@ -254,7 +326,7 @@ final class CheckText {
         }
     }
 
-    private void next(List<FeedProof> failing, List<FeedProof> proven, List<String> coming) {
+    private void next(List<FeedProof> failing, List<FeedProof> early, List<FeedProof> proven, List<String> coming) {
         String today = study.moment().equals(Moment.today()) ? " --today" : "";
         page.blank();
         if (study.proofs().isEmpty()) {
@@ -266,6 +338,9 @@ final class CheckText {
             String command = study.mends(first).isEmpty() || first.state() == FeedState.LATE ? "trace" : "mend";
             page.line("Next: housewright " + command + " " + file + " "
                     + first.feed().id() + today);
+        } else if (!early.isEmpty()) {
+            page.line("Next: housewright trace " + file + " "
+                    + early.getFirst().feed().id() + today + "   shows how far it is known");
         } else if (!proven.isEmpty()) {
             page.line("Next: housewright trace " + file + " "
                     + proven.getFirst().feed().id() + today + "   shows a feed step by step");

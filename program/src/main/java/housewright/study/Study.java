@@ -137,9 +137,26 @@ public final class Study implements Evidence {
                 .findFirst();
     }
 
+    /** Whether it is no fault yet, at this stage of the job, that a feed is not proven. */
+    public boolean isNotYetDue(FeedProof proof) {
+        Subject feed = Subject.feed(proof.feed().id());
+        return findings().notYetDue().stream()
+                .filter(finding -> SignalRules.isStateOfFeed(finding.rule()))
+                .anyMatch(finding -> finding.subjects().getFirst().equals(feed));
+    }
+
     /** The findings that are due, without those that only say the state of a feed. */
     public List<Finding> findingsBeyondFeeds() {
-        return findings().due().stream()
+        return beyondFeeds(findings().due());
+    }
+
+    /** The findings that are due at a later stage, without those that only say the state of a feed. */
+    public List<Finding> laterBeyondFeeds() {
+        return beyondFeeds(findings().notYetDue());
+    }
+
+    private static List<Finding> beyondFeeds(List<Finding> findings) {
+        return findings.stream()
                 .filter(finding -> !SignalRules.isStateOfFeed(finding.rule()))
                 .toList();
     }

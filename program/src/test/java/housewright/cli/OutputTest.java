@@ -22,6 +22,8 @@ class OutputTest {
                 check ../examples/broken-never-feed.yaml
                 check ../examples/survey.yaml
                 check ../examples/survey.yaml --all
+                check src/test/resources/housewright/halls/chapel-survey.yaml
+                check src/test/resources/housewright/halls/chapel-survey.yaml --all
                 check ../examples/refit.yaml
                 check ../examples/refit.yaml --today
                 trace ../examples/stage-box.yaml lectern
@@ -73,7 +75,9 @@ class OutputTest {
     private static String file(String command) {
         return command.replace("../", "")
                         .replace("examples/", "")
+                        .replace("src/test/resources/housewright/", "")
                         .replace(".yaml", "")
-                        .replaceAll("[^A-Za-z0-9]+", "-") + ".txt";
+                        .replaceAll("[^A-Za-z0-9]+", "-")
+                + ".txt";
     }
 }

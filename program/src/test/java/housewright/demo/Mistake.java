@@ -18,25 +18,19 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  *
  * @param name what was done, in words
  * @param on the project it is done in: {@code demo}, or a file of {@code halls/} without its ending
- * @param replace words of the file, each found there once, and what stands there instead
+ * @param damage what is put wrong
  * @param rule id of the rule that must find it
  * @param subject one of the finding's subjects, such as {@code cable C501} or {@code equipment desk}
  * @param severity of the finding
  * @param change the first fix is one the program can make, and it clears the finding
  */
-record Mistake(
-        String name,
-        String on,
-        Map<String, String> replace,
-        String rule,
-        String subject,
-        Severity severity,
-        boolean change) {
+public record Mistake(
+        String name, String on, Damage damage, String rule, String subject, Severity severity, boolean change) {
     /** One file of mistakes for each trade. */
     static final List<String> TRADES = List.of("signal", "joining");
     static final List<String> TRADES = List.of("signal", "cable");
 
-    static List<Mistake> all() {
+    public static List<Mistake> all() {
         List<Mistake> all = new ArrayList<>();
         for (String trade : TRADES) {
             String text = Demo.text("/housewright/mistakes/" + trade + ".yaml");
@@ -53,7 +47,7 @@ record Mistake(
         return new Mistake(
                 (String) each.get("name"),
                 each.containsKey("on") ? (String) each.get("on") : "demo",
-                SeededBreak.words(each.get("replace")),
+                Damage.of(each),
                 (String) each.get("rule"),
                 (String) each.get("subject"),
                 Stream.of(Severity.values())
@@ -68,16 +62,12 @@ record Mistake(
         return on.equals("demo") ? Demo.TEXT : Demo.text("/housewright/halls/" + on + ".yaml");
     }
 
-    String made(String text) {
-        return SeededBreak.replaced(text, name, replace);
-    }
-
-    Project project() {
-        return Demo.read(made(text(on)));
+    public Project project() {
+        return damage.in(text(on));
     }
 
     /** What is found of it, due or not. */
-    List<Finding> in(Findings findings) {
+    public List<Finding> in(Findings findings) {
         return everything(findings)
                 .filter(finding -> finding.rule().equals(rule))
                 .filter(finding ->
@@ -89,7 +79,7 @@ record Mistake(
         return Stream.concat(findings.due().stream(), findings.notYetDue().stream());
     }
 
-    static Findings findings(Project project) {
+    public static Findings findings(Project project) {
         return Study.of(project, Demo.LIBRARY).findings();
     }
 

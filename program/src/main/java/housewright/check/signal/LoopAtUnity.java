@@ -60,7 +60,7 @@ public final class LoopAtUnity implements Rule {
         String message = things.size() == 1
                 ? "A signal in " + things.iterator().next() + " comes round to where it began " + gain + ": "
                         + steps(loop) + "."
-                : "A signal comes round through " + String.join(", ", things) + " to where it began " + gain + ": "
+                : "A signal comes round through " + listed(List.copyOf(things)) + " to where it began " + gain + ": "
                         + steps(loop) + ".";
         Fix fix = Fix.of("Send each a mix that leaves out what came from there, or take away one of these joins.");
         return CARD.finding(
@@ -71,11 +71,17 @@ public final class LoopAtUnity implements Rule {
                 List.of(fix));
     }
 
+    private static String listed(List<String> things) {
+        int last = things.size() - 1;
+        return String.join(", ", things.subList(0, last)) + " and " + things.get(last);
+    }
+
     private static String steps(Loop loop) {
         List<String> steps = new ArrayList<>();
         for (Hop hop : loop.hops()) {
             if (steps.size() == NAMED_STEPS) {
-                steps.add("and " + (loop.hops().size() - NAMED_STEPS) + " more steps");
+                int more = loop.hops().size() - NAMED_STEPS;
+                steps.add("and " + more + (more == 1 ? " more step" : " more steps"));
                 break;
             }
             steps.add(hop.text());

@@ -50,7 +50,7 @@ public final class TwoPathsComb implements Rule {
     /** Where two ways meet, and by what; whatever comes by both shows the same fault. */
     private record Meeting(Address at, Address first, Address other) {}
 
-    private record Met(OtherPath other, boolean effect, Set<String> feeds) {}
+    private record Met(PairProof pair, OtherPath other, boolean effect, Set<String> feeds) {}
 
     @Override
     public Card card() {
@@ -73,7 +73,8 @@ public final class TwoPathsComb implements Rule {
                                 other.hops().getLast().from());
                         meetings.computeIfAbsent(
                                         meeting,
-                                        at -> new Met(other, byEffect(evidence, pair, other), new LinkedHashSet<>()))
+                                        at -> new Met(
+                                                pair, other, byEffect(evidence, pair, other), new LinkedHashSet<>()))
                                 .feeds()
                                 .add(proof.feed().id());
                     }
@@ -105,7 +106,7 @@ public final class TwoPathsComb implements Rule {
                 all,
                 other.meetsAt().said(),
                 later,
-                Words.said(way(other)),
+                Words.said(way(met.pair(), other)),
                 heard);
         Fix fix = Fix.of("Keep one of the two ways, or delay the quicker one by the difference.");
         return CARD.finding(
@@ -128,14 +129,21 @@ public final class TwoPathsComb implements Rule {
         return meetsAt;
     }
 
-    /** The last thing that the later way passes before they meet, or the point where it is all inside one. */
-    private static String way(OtherPath other) {
+    /** The last thing that only the later way passes, or the last point of it where it is all inside one. */
+    private static String way(PairProof pair, OtherPath other) {
+        Set<String> own = things(pair.hops());
         for (Hop hop : other.hops().reversed()) {
-            if (!hop.from().thing().equals(other.meetsAt().thing())) {
+            if (!own.contains(hop.from().thing())) {
                 return hop.from().thing();
             }
         }
-        return other.hops().getLast().from().spot().name();
+        return other.hops().getLast().from().spot().toString();
+    }
+
+    private static Set<String> things(List<Hop> hops) {
+        Set<String> things = new LinkedHashSet<>();
+        hops.forEach(hop -> things.add(hop.from().thing()));
+        return things;
     }
 
     private static boolean isSound(Evidence evidence, FeedProof proof, OtherPath other) {
@@ -150,8 +158,7 @@ public final class TwoPathsComb implements Rule {
 
     /** The later way leads through a processor that the quicker one does not pass. */
     private static boolean byEffect(Evidence evidence, PairProof pair, OtherPath other) {
-        Set<String> own = new LinkedHashSet<>();
-        pair.hops().forEach(hop -> own.add(hop.from().thing()));
+        Set<String> own = things(pair.hops());
         return other.hops().stream()
                 .map(hop -> hop.from().thing())
                 .filter(thing -> !own.contains(thing))
