@@ -6,6 +6,7 @@ import housewright.model.Project;
 import housewright.model.Ref.Address;
 import housewright.model.Signal;
 import housewright.model.Types;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -92,6 +93,24 @@ public final class Signals {
         return graph.contestedAt.stream()
                 .mapToObj(node -> new Contested(graph.address(node), List.copyOf(graph.patchesInto(node))))
                 .toList();
+    }
+
+    /** Every network-send that holds, channel by channel: where it begins and ends and what it runs over. */
+    public List<Hop> sends() {
+        List<Hop> sends = new ArrayList<>();
+        for (int node = 0; node < graph.nodes; node++) {
+            for (int e = graph.start[node]; e < graph.start[node + 1]; e++) {
+                if (graph.cause[e] instanceof Cause.BySend) {
+                    sends.add(new Hop(
+                            graph.cause[e],
+                            graph.address(node),
+                            graph.address(graph.to[e]),
+                            graph.delay[e],
+                            graph.gain[e]));
+                }
+            }
+        }
+        return sends;
     }
 
     /** What is there and joins nothing. */

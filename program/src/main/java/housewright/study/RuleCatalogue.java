@@ -1,6 +1,8 @@
 package housewright.study;
 
 import housewright.check.Rule;
+import housewright.check.network.NetworkRules;
+import housewright.check.picture.PictureRules;
 import housewright.check.signal.SignalRules;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +13,8 @@ public final class RuleCatalogue {
 
     public static List<Rule> all() {
         List<Rule> rules = new ArrayList<>(SignalRules.all());
+        rules.addAll(PictureRules.all());
+        rules.addAll(NetworkRules.all());
         rules.add(new RuleSettings(rules));
         return List.copyOf(rules);
     }
