@@ -62,7 +62,7 @@ public final class AddressOffSubnet implements Rule {
             Map<Integer, List<Addresses.Held>> byNetwork = all.get(n++);
             List<Addresses.Held> most = most(byNetwork);
             for (List<Addresses.Held> group : byNetwork.values()) {
-                for (Addresses.Held held : group == most ? List.<Addresses.Held>of() : group) {
+                for (Addresses.Held held : group.equals(most) ? List.<Addresses.Held>of() : group) {
                     // on a port with several VLANs it may belong to another of them
                     if (!fits.contains(held.thing().id())
                             && seen.add(held.thing().id())) {

@@ -79,14 +79,16 @@ public final class EmbeddedChannelLost implements Rule {
             } else if (pass.is(Kind.COMPUTER) || pass.is(Kind.VISION_MIXER)) {
                 high = Set.of(); // what goes on from here is put in here
             }
-            boolean ends = out != null
-                    && (out.port().signal() == Signal.HDMI || out.port().signal() == Signal.HDBASET);
-            if (put != null && ends && !high.isEmpty()) {
+            if (put != null && out != null && isShort(out) && !high.isEmpty()) {
                 losses.computeIfAbsent(new Loss(put, out.at()), key -> new TreeSet<>())
                         .addAll(high);
                 return;
             }
         }
+    }
+
+    private static boolean isShort(Jack out) {
+        return out.port().signal() == Signal.HDMI || out.port().signal() == Signal.HDBASET;
     }
 
     private static Set<Integer> high(Evidence evidence, Address out, double most) {

@@ -19,7 +19,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A picture that can only come at another rate than the house's: 59.94 into a house of 50. A mixer without a scaler at
@@ -50,7 +49,7 @@ public final class FrameRateNotHouse implements Rule {
         }
         VideoFormat house = evidence.project().about().picture();
         for (Stretch stretch : evidence.pictures().stretches()) {
-            if (isOffRate(stretch, house) && seen.add(stretch.jacks().getFirst().at())) {
+            if (house != null && isOffRate(stretch, house) && seen.add(stretch.jacks().getFirst().at())) {
                 findings.add(finding(stretch, house, Severity.NOTE));
             }
         }
@@ -58,13 +57,12 @@ public final class FrameRateNotHouse implements Rule {
     }
 
     /** A camera anywhere but in a mixer; anything that is streamed or recorded. */
-    private static boolean isOffRate(Stretch stretch, @Nullable VideoFormat house) {
+    private static boolean isOffRate(Stretch stretch, VideoFormat house) {
         boolean matters = stretch.first().is(Kind.CAMERA)
                 || stretch.last().is(Kind.ENCODER)
                 || stretch.last().is(Kind.CAPTURE)
                 || stretch.last().is(Kind.RECORDER);
-        return house != null
-                && matters
+        return matters
                 && !stretch.last().is(Kind.VISION_MIXER)
                 && !stretch.common().isEmpty()
                 && !new MixerFormats.Off(stretch, house).sameRate();

@@ -46,7 +46,7 @@ public final class ScreenSetToTwoInputs implements Rule {
         for (Join.Pair keep : shown.set()) {
             List<Change> changes = new ArrayList<>();
             for (Join.Pair other : shown.set()) {
-                if (other != keep) {
+                if (!other.equals(keep)) {
                     changes.add(new Change.Unpatch(screen, other.from(), other.to()));
                 }
             }
