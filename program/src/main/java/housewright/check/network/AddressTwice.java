@@ -58,10 +58,11 @@ public final class AddressTwice implements Rule {
     private static List<Addresses.Held> clashing(List<Addresses.Held> same, Map<String, Set<Integer>> segments) {
         return same.stream()
                 .filter(one -> same.stream()
-                        .anyMatch(other -> !other.thing().id().equals(one.thing().id())
-                                && mayMeet(
-                                        segments.get(one.thing().id()),
-                                        segments.get(other.thing().id()))))
+                        .anyMatch(
+                                other -> !other.thing().id().equals(one.thing().id())
+                                        && mayMeet(
+                                                segments.get(one.thing().id()),
+                                                segments.get(other.thing().id()))))
                 .toList();
     }
 

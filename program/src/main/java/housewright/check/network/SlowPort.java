@@ -9,6 +9,7 @@ import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.finding.Value;
+import housewright.model.Life;
 import housewright.model.Stage;
 import housewright.model.Words;
 import housewright.network.Link;
@@ -19,7 +20,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** A switch port slower than what is plugged into it. One note for each switch. */
+/** A switch port slower than what is plugged into it, unless the switch goes. One note for each switch. */
 public final class SlowPort implements Rule {
     private static final Card CARD = new Card(
             "slow-port",
@@ -48,7 +49,8 @@ public final class SlowPort implements Rule {
     private static void add(Plug port, Plug device, Map<String, List<Slow>> slow) {
         Double gives = Link.rate(port);
         Double could = Link.rate(device);
-        if (Link.isSwitch(port) && gives != null && could != null && gives < could) {
+        boolean stays = port.equipment() != null && port.equipment().life() != Life.STRIKE;
+        if (stays && Link.isSwitch(port) && gives != null && could != null && gives < could) {
             slow.computeIfAbsent(port.at().thing(), key -> new ArrayList<>()).add(new Slow(port, device, gives, could));
         }
     }

@@ -49,7 +49,9 @@ public final class FrameRateNotHouse implements Rule {
         }
         VideoFormat house = evidence.project().about().picture();
         for (Stretch stretch : evidence.pictures().stretches()) {
-            if (house != null && isOffRate(stretch, house) && seen.add(stretch.jacks().getFirst().at())) {
+            if (house != null
+                    && isOffRate(stretch, house)
+                    && seen.add(stretch.jacks().getFirst().at())) {
                 findings.add(finding(stretch, house, Severity.NOTE));
             }
         }

@@ -13,12 +13,13 @@ import housewright.model.Ref.Address;
 import housewright.model.Stage;
 import housewright.model.Words;
 import housewright.model.change.Change;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** A screen that is plugged in and set to nothing. Where a feed asks for it, that feed's proof says so already. */
+/** A screen that is plugged in and set to nothing, or to an input with nothing in it. Where a feed asks for it, that feed's proof says so already. */
 public final class ScreenInputNotSet implements Rule {
     private static final Card CARD = new Card(
             "screen-input-not-set",
@@ -43,28 +44,37 @@ public final class ScreenInputNotSet implements Rule {
             }
         }
         return Screens.all(evidence).stream()
-                .filter(shown -> shown.set().isEmpty() && !asked.contains(shown.screen() + "." + shown.point()))
-                .flatMap(shown -> {
-                    List<String> plugged = shown.inputs().stream()
-                            .filter(input -> Screens.isPlugged(evidence, shown.screen(), input))
-                            .toList();
-                    return plugged.isEmpty() ? Stream.empty() : Stream.of(finding(shown, plugged));
-                });
+                .filter(shown -> !asked.contains(shown.screen() + "." + shown.point()))
+                .flatMap(shown -> find(evidence, shown));
+    }
+
+    private static Stream<Finding> find(Evidence evidence, Screens.Shown shown) {
+        List<String> plugged = shown.inputs().stream()
+                .filter(input -> Screens.isPlugged(evidence, shown.screen(), input))
+                .toList();
+        boolean shows = shown.set().stream()
+                .anyMatch(pair -> plugged.contains(pair.from().name()));
+        return plugged.isEmpty() || shows ? Stream.empty() : Stream.of(finding(shown, plugged));
     }
 
     private static Finding finding(Screens.Shown shown, List<String> plugged) {
         String screen = shown.screen();
-        List<Fix> fixes = plugged.stream()
-                .map(input -> new Fix(
-                        "Set " + Words.said(screen) + " to " + Words.said(input) + ".",
-                        List.of(new Change.Patch(screen, PatchEntry.ofText(input + ":v -> " + shown.point())))))
-                .toList();
+        List<Fix> fixes = new ArrayList<>();
+        for (String input : plugged) {
+            List<Change> changes = new ArrayList<>();
+            shown.set().forEach(pair -> changes.add(new Change.Unpatch(screen, pair.from(), pair.to())));
+            changes.add(new Change.Patch(screen, PatchEntry.ofText(input + ":v -> " + shown.point())));
+            fixes.add(new Fix("Set " + Words.said(screen) + " to " + Words.said(input) + ".", changes));
+        }
+        String set = shown.set().isEmpty()
+                ? "no input"
+                : Words.said(shown.set().getFirst().from().name());
         return CARD.finding(
                 Severity.FIX,
                 List.of(Subject.equipment(screen)),
                 Words.said(screen) + " is plugged in at "
                         + Said.some(plugged.stream().map(Words::said).toList(), 4)
-                        + " and set to no input: it shows nothing.",
+                        + " and set to " + set + ": it shows nothing.",
                 List.of(),
                 fixes);
     }
