@@ -75,7 +75,8 @@ public final class PathBelowHouseFormat implements Rule {
                 shared ? Severity.FIX : Severity.NOTE,
                 Said.subjects(where, stretch),
                 where.at().said() + " does not take the house format " + house.text() + most + ": "
-                        + Said.feeds(stretch) + " gets through only as " + Said.formats(stretch.common()) + ".",
+                        + Said.feeds(stretch) + (stretch.feeds().size() == 1 ? " gets" : " get") + " through only as "
+                        + Said.formats(stretch.common()) + ".",
                 tooFast ? List.of(new Value("link rate", needed, taken, "Gbit/s")) : List.of(),
                 List.of(Fix.of("Change " + Words.said(where.at().thing()) + " for one that takes " + house.text()
                         + ", or put a scaler before it.")));
