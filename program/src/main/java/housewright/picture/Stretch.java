@@ -24,14 +24,32 @@ public record Stretch(Pass first, Pass last, List<Jack> jacks, Set<String> feeds
         return commonBefore(jacks.size());
     }
 
+    /**
+     * Where nothing is left in common.
+     *
+     * @param jack the socket that takes none of it
+     * @param before what all sockets before it have
+     */
+    public record Break(Jack jack, Set<VideoFormat> before) {}
+
     /** The first socket that has none of what all before it have. */
-    public Optional<Jack> findBreak() {
+    public Optional<Break> findBreak() {
+        Set<VideoFormat> before = commonBefore(1);
         for (int i = 1; i < jacks.size(); i++) {
-            if (commonBefore(i + 1).isEmpty()) {
-                return Optional.of(jacks.get(i));
+            Set<VideoFormat> with = commonBefore(i + 1);
+            if (with.isEmpty()) {
+                return Optional.of(new Break(jacks.get(i), before));
             }
+            before = with;
         }
         return Optional.empty();
+    }
+
+    /** The same, with the feeds of another that shares it. */
+    public Stretch with(Stretch other) {
+        Set<String> all = new LinkedHashSet<>(feeds);
+        all.addAll(other.feeds);
+        return new Stretch(first, last, jacks, all);
     }
 
     /** The first socket that does not have this format. */

@@ -9,11 +9,14 @@ import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.finding.Value;
 import housewright.model.Stage;
-import housewright.network.Link;
+import housewright.model.Words;
 import housewright.network.Load;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -30,6 +33,10 @@ public final class LinkOverloaded implements Rule {
             Stage.DESIGN,
             List.of(PLANNED, FULL));
 
+    private record Cause(Set<String> sends, boolean over) {}
+
+    private record Loaded(Load load, double rate, double percent) {}
+
     @Override
     public Card card() {
         return CARD;
@@ -37,47 +44,49 @@ public final class LinkOverloaded implements Rule {
 
     @Override
     public Stream<Finding> check(Evidence evidence) {
-        List<Finding> findings = new ArrayList<>();
         double planned = evidence.limit(CARD, PLANNED);
+        Map<Cause, List<Loaded>> causes = new LinkedHashMap<>();
         for (Load load : evidence.networks().loads()) {
             Double rate = load.link().rate();
             double percent = rate == null || rate <= 0 ? 0 : load.bitsPerSecond() / rate * 100;
             if (rate != null && percent > planned) {
-                findings.add(finding(load, rate, percent, planned));
+                causes.computeIfAbsent(new Cause(load.sends(), percent > FULL.value()), key -> new ArrayList<>())
+                        .add(new Loaded(load, rate, percent));
             }
         }
-        return findings.stream();
+        return causes.values().stream().map(loaded -> finding(loaded, planned));
     }
 
-    private static Finding finding(Load load, double rate, double percent, double planned) {
-        boolean over = percent > FULL.value();
-        Link link = load.link();
-        List<Subject> subjects = Said.cables(link);
-        load.sends().forEach(send -> subjects.add(new Subject("network-send", send)));
-        String message = String.format(
-                Locale.ROOT,
-                "%s is to carry %s of %s from %s: that is %s of the %s it passes%s.",
-                Said.link(link),
-                Said.some(load.sends(), 4),
-                load.sends().size() == 1 ? "one send" : load.sends().size() + " sends",
-                housewright.model.Words.said(load.out()),
-                Said.rate(load.bitsPerSecond()),
-                Said.rate(rate),
-                String.format(
-                        Locale.ROOT,
-                        over ? ", %.0f %%" : ", %.0f %%; plan no more than " + planText(planned) + " %%",
-                        percent));
+    /** The first of the links on the way that is loaded most stands for all of them. */
+    private static Finding finding(List<Loaded> loaded, double planned) {
+        Loaded worst = loaded.getFirst();
+        Set<Subject> subjects = new LinkedHashSet<>();
+        for (Loaded each : loaded) {
+            worst = each.percent() > worst.percent() ? each : worst;
+        }
+        subjects.addAll(Said.cables(worst.load().link()));
+        loaded.forEach(each -> subjects.addAll(Said.cables(each.load().link())));
+        worst.load().sends().forEach(send -> subjects.add(new Subject("network-send", send)));
+        boolean over = worst.percent() > FULL.value();
+        double load = worst.load().bitsPerSecond();
+        String sends = Said.some(worst.load().sends(), 4);
+        String put = worst.load().sends().size() == 1 ? " puts " : " put ";
+        String link = Said.link(worst.load().link());
+        String from = Words.said(worst.load().out());
+        String more = loaded.size() == 1 ? "" : " (" + (loaded.size() - 1) + " more on the way)";
+        String message = over
+                ? link + " is overloaded by " + Said.rate(load - worst.rate()) + ": " + sends + put + Said.rate(load)
+                        + " from " + from + " on a link that passes " + Said.rate(worst.rate()) + more + "."
+                : String.format(Locale.ROOT, "%s is loaded to %.1f %% ", link, worst.percent())
+                        + "by " + sends + " from " + from + " (" + Said.rate(load) + " of " + Said.rate(worst.rate())
+                        + "); plan no more than " + String.format(Locale.ROOT, "%.0f", planned) + " %" + more + ".";
         return CARD.finding(
                 over ? Severity.STOP : Severity.NOTE,
-                subjects,
+                List.copyOf(subjects),
                 message,
-                List.of(new Value("load", percent, over ? FULL.value() : planned, "%")),
+                List.of(new Value("load", worst.percent(), over ? FULL.value() : planned, "%")),
                 List.of(Fix.of(
                         "Take a faster port and link there, a lower rate for the sends, or another way for some of"
                                 + " them.")));
-    }
-
-    private static String planText(double planned) {
-        return String.format(Locale.ROOT, "%.0f", planned);
     }
 }

@@ -8,12 +8,10 @@ import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.finding.Value;
-import housewright.model.Ref.Address;
 import housewright.model.Stage;
 import housewright.model.Words;
 import housewright.picture.Jack;
 import housewright.picture.Stretch;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -28,8 +26,6 @@ public final class NoCommonPictureFormat implements Rule {
             new Source.TheProject(),
             Stage.DESIGN);
 
-    private record Seen(Address from, Address at) {}
-
     @Override
     public Card card() {
         return CARD;
@@ -37,29 +33,28 @@ public final class NoCommonPictureFormat implements Rule {
 
     @Override
     public Stream<Finding> check(Evidence evidence) {
-        Set<Seen> seen = new HashSet<>();
-        return evidence.pictures().stretches().stream()
-                .flatMap(stretch -> stretch
-                        .findBreak()
-                        .filter(jack ->
-                                seen.add(new Seen(stretch.jacks().getFirst().at(), jack.at())))
-                        .map(jack -> finding(stretch, jack))
-                        .stream());
+        return Troubles.gathered(
+                        evidence.pictures().stretches(),
+                        stretch -> stretch.findBreak().map(Stretch.Break::jack))
+                .stream()
+                .map(NoCommonPictureFormat::finding);
     }
 
-    private static Finding finding(Stretch stretch, Jack where) {
+    private static Finding finding(Stretch stretch) {
+        Stretch.Break at = stretch.findBreak().orElseThrow();
+        Jack where = at.jack();
         Jack source = stretch.jacks().getFirst();
-        double given = LinkRates.least(source.port().formats());
+        double given = LinkRates.least(at.before());
         double taken = LinkRates.most(where.port().formats());
         boolean tooFast = given > 0 && taken > 0 && given > taken;
         String rates = tooFast
                 ? String.format(
                         Locale.ROOT, "; that needs a link of %.3g Gbit/s and this one ends at %.3g", given, taken)
                 : "";
-        String message = where.at().said() + " takes none of the formats that "
-                + source.at().said() + " can send it ("
-                + Said.formats(source.port().formats()) + " against "
-                + Said.formats(where.port().formats()) + rates + "): " + Said.feeds(stretch) + " stays dark.";
+        String message = where.at().said() + " takes none of the formats in which the picture of "
+                + source.at().said() + " can come that far (" + Said.formats(at.before()) + " against "
+                + Said.formats(where.port().formats()) + rates + "): " + Said.feeds(stretch)
+                + (stretch.feeds().size() == 1 ? " stays" : " stay") + " dark.";
         List<Subject> subjects = Said.subjects(where, stretch);
         return CARD.finding(
                 Severity.STOP,

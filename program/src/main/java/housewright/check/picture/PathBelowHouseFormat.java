@@ -8,13 +8,11 @@ import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Value;
 import housewright.model.Kind;
-import housewright.model.Ref.Address;
 import housewright.model.Stage;
 import housewright.model.Words;
 import housewright.picture.Jack;
 import housewright.picture.Stretch;
 import housewright.unit.VideoFormat;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -34,8 +32,6 @@ public final class PathBelowHouseFormat implements Rule {
             new Source.Published("SMPTE ST 424 and ST 292-1", "2.97 Gbit/s for 1080p50 to 60, 1.485 Gbit/s for less"),
             Stage.DESIGN);
 
-    private record Seen(Address from, Address at) {}
-
     @Override
     public Card card() {
         return CARD;
@@ -47,13 +43,8 @@ public final class PathBelowHouseFormat implements Rule {
         if (house == null) {
             return Stream.empty();
         }
-        Set<Seen> seen = new HashSet<>();
-        return evidence.pictures().stretches().stream()
-                .flatMap(stretch -> find(stretch, house)
-                        .filter(jack ->
-                                seen.add(new Seen(stretch.jacks().getFirst().at(), jack.at())))
-                        .map(jack -> finding(stretch, jack, house))
-                        .stream());
+        return Troubles.gathered(evidence.pictures().stretches(), stretch -> find(stretch, house)).stream()
+                .map(stretch -> finding(stretch, stretch.findWithout(house).orElseThrow(), house));
     }
 
     private static Optional<Jack> find(Stretch stretch, VideoFormat house) {

@@ -79,7 +79,8 @@ public final class ProtectedPicture implements Rule {
                 Severity.STOP,
                 subjects,
                 Words.said(refusal.source().thing()) + " sends a protected picture (HDCP) into "
-                        + refusal.at().said() + why + ": " + Said.some(feeds, 3) + " stays black.",
+                        + refusal.at().said() + why + ": " + Said.some(feeds, 3)
+                        + (feeds.size() == 1 ? " stays" : " stay") + " black.",
                 List.of(),
                 List.of(Fix.of("Take it to the screen by HDMI and HDBaseT alone, or play the film from a source that is"
                         + " allowed to send it unprotected.")));

@@ -119,8 +119,8 @@ class PictureRulesTest {
     void nothingInCommon() {
         assertThat(camera("2160p50").lines("no-common-picture-format"))
                 .containsExactly(
-                        "stop [equipment mixer, equipment cam, feed camera] mixer, sdi 1 takes none of the formats that"
-                                + " cam, sdi can send it (2160p50 against 1080i50, 1080p50 and 1080p59.94; that needs a link of 11.9"
+                        "stop [equipment mixer, equipment cam, feed camera] mixer, sdi 1 takes none of the formats in"
+                                + " which the picture of cam, sdi can come that far (2160p50 against 1080i50, 1080p50 and 1080p59.94; that needs a link of 11.9"
                                 + " Gbit/s and this one ends at 2.97): camera stays dark.");
         assertThat(camera("2160p50, 1080p50").lines("no-common-picture-format")).isEmpty();
     }
@@ -133,7 +133,9 @@ class PictureRulesTest {
                         .lines("no-common-picture-format"))
                 .singleElement()
                 .asString()
-                .startsWith("stop [equipment box, equipment mixer, feed camera, feed film] box, hdmi takes none");
+                .startsWith(
+                        "stop [equipment box, equipment mixer, feed camera, feed film] box, hdmi takes none of the formats in which"
+                                + " the picture of mixer, out 1 can come that far (1080i50 against 720p50 and 1080p50)");
     }
 
     @Test
