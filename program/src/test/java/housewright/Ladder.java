@@ -71,8 +71,8 @@ final class Ladder {
         rung("finding", List.of("unit", "model", "model.change"));
         rung("signal", List.of("unit", "model", "model.change", "finding"));
         rung("cable", List.of("unit", "model", "signal"));
-        rung("picture", List.of("unit", "model", "signal"));
-        rung("network", List.of("unit", "model", "signal", "cable"));
+        rung("picture", List.of("unit", "model", "signal"), "java.util.concurrent..");
+        rung("network", List.of("unit", "model", "signal", "cable"), "java.util.concurrent..");
         rung("check", List.of("unit", "model", "finding", "signal", "cable", "picture", "network"));
         rung("check.signal", List.of("unit", "model", "model.change", "finding", "signal", "check"));
         rung(

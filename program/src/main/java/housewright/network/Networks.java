@@ -24,6 +24,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /** The network of a project at a moment. */
@@ -36,6 +37,7 @@ public final class Networks {
     private final Map<String, List<Link>> byThing = new LinkedHashMap<>();
     private final List<Sent> sends;
     private final Cabling cabling;
+    private final Map<String, Map<String, Set<Integer>>> vlansByPort = new ConcurrentHashMap<>();
     private @Nullable List<Segment> segments;
     private @Nullable List<Load> loads;
     private @Nullable List<Powered> powered;
@@ -113,16 +115,21 @@ public final class Networks {
         return said == null ? Set.of(DEFAULT_VLAN) : said;
     }
 
-    private static @Nullable Set<Integer> said(Plug plug) {
+    private @Nullable Set<Integer> said(Plug plug) {
         Equipment equipment = plug.equipment();
-        if (equipment != null) {
-            for (Map.Entry<NamePattern, List<Integer>> each : equipment.vlans().entrySet()) {
-                if (each.getKey().names().contains(plug.at().spot().name())) {
-                    return new TreeSet<>(each.getValue());
-                }
-            }
+        if (equipment == null || equipment.vlans().isEmpty()) {
+            return null;
         }
-        return null;
+        return vlansByPort
+                .computeIfAbsent(equipment.id(), id -> {
+                    Map<String, Set<Integer>> byPort = new HashMap<>();
+                    equipment
+                            .vlans()
+                            .forEach((ports, vlans) ->
+                                    ports.names().forEach(port -> byPort.putIfAbsent(port, new TreeSet<>(vlans))));
+                    return byPort;
+                })
+                .get(plug.at().spot().name());
     }
 
     /** The VLANs that go through a link: what both ends carry; none where no switch is at either end. */

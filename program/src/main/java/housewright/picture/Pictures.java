@@ -22,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /** The ways of all pictures that arrive at a moment. */
@@ -29,6 +30,7 @@ public final class Pictures {
     private final Types types;
     private final Moment moment;
     private final Map<String, Present> things = new LinkedHashMap<>();
+    private final Map<String, List<Join.Pair>> patched = new ConcurrentHashMap<>();
     private final Map<String, Shape> shapes = new HashMap<>();
     private final List<PicturePath> paths = new ArrayList<>();
     private final Map<List<Object>, Stretch> stretches = new LinkedHashMap<>();
@@ -69,13 +71,15 @@ public final class Pictures {
 
     /** What is set in a device at the moment, join by join. */
     public List<Join.Pair> patched(String device) {
-        List<Join.Pair> pairs = new ArrayList<>();
-        for (PatchEntry entry : types.project().patch().getOrDefault(device, List.of())) {
-            if (entry.life() == null || moment.isThere("patch", device, entry.life())) {
-                pairs.addAll(entry.join().pairs());
+        return patched.computeIfAbsent(device, id -> {
+            List<Join.Pair> pairs = new ArrayList<>();
+            for (PatchEntry entry : types.project().patch().getOrDefault(id, List.of())) {
+                if (entry.life() == null || moment.isThere("patch", id, entry.life())) {
+                    pairs.addAll(entry.join().pairs());
+                }
             }
-        }
-        return pairs;
+            return List.copyOf(pairs);
+        });
     }
 
     private List<Pass> passes(List<Hop> hops) {

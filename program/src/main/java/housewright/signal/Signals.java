@@ -25,6 +25,7 @@ public final class Signals {
 
     private @Nullable Map<String, FeedProof> proofs;
     private @Nullable Prospects prospects;
+    private @Nullable List<Hop> sends;
 
     private Signals(Project project, Types types, Moment moment, Layouts layouts, boolean brief) {
         this.brief = brief;
@@ -96,21 +97,24 @@ public final class Signals {
     }
 
     /** Every network-send that holds, channel by channel: where it begins and ends and what it runs over. */
-    public List<Hop> sends() {
-        List<Hop> sends = new ArrayList<>();
-        for (int node = 0; node < graph.nodes; node++) {
-            for (int e = graph.start[node]; e < graph.start[node + 1]; e++) {
+    public synchronized List<Hop> sends() {
+        List<Hop> known = sends;
+        if (known == null) {
+            known = new ArrayList<>();
+            for (int e = 0; e < graph.to.length; e++) {
                 if (graph.cause[e] instanceof Cause.BySend) {
-                    sends.add(new Hop(
+                    known.add(new Hop(
                             graph.cause[e],
-                            graph.address(node),
+                            graph.address(graph.from[e]),
                             graph.address(graph.to[e]),
                             graph.delay[e],
                             graph.gain[e]));
                 }
             }
+            known = List.copyOf(known);
+            sends = known;
         }
-        return sends;
+        return known;
     }
 
     /** What is there and joins nothing. */

@@ -7,13 +7,13 @@ import housewright.finding.Fix;
 import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Subject;
-import housewright.model.Feed;
 import housewright.model.Kind;
 import housewright.model.Model;
 import housewright.model.Port;
 import housewright.model.Signal;
 import housewright.model.Stage;
 import housewright.model.Words;
+import housewright.signal.FeedProof;
 import housewright.signal.Hop;
 import housewright.signal.Present;
 import java.util.HashSet;
@@ -47,10 +47,10 @@ public final class CameraNotControlled implements Rule {
             return Stream.empty();
         }
         Set<String> moved = new HashSet<>();
-        for (Feed feed : evidence.project().feeds().values()) {
-            feed.to()
-                    .forEach(to -> to.addresses()
-                            .forEach(at -> add(moved, at.thing(), at.spot().name())));
+        for (FeedProof proof : evidence.signals().proofs()) {
+            proof.pairs()
+                    .forEach(pair ->
+                            add(moved, pair.to().thing(), pair.to().spot().name()));
         }
         for (Hop send : evidence.signals().sends()) {
             add(moved, send.to().thing(), String.valueOf(send.to().spot().channel()));

@@ -56,13 +56,15 @@ public final class EmbeddedPairSplit implements Rule {
                     || channel(sides.getLast()) == 0) {
                 continue;
             }
+            int left = channel(sides.getFirst());
+            int right = channel(sides.getLast());
+            if (left % 2 == 1 && right == left + 1) {
+                continue;
+            }
             if (things.isEmpty()) {
                 evidence.pictures().things().forEach(each -> things.put(each.id(), each));
             }
-            int left = channel(sides.getFirst());
-            int right = channel(sides.getLast());
-            if (!(left % 2 == 1 && right == left + 1)
-                    && isSdi(things.get(sides.getFirst().thing()), sides)) {
+            if (isSdi(things.get(sides.getFirst().thing()), sides)) {
                 findings.add(finding(pair.getKey(), sides.getFirst(), left, right));
             }
         }

@@ -7,12 +7,11 @@ import housewright.finding.Fix;
 import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Subject;
-import housewright.model.Feed;
 import housewright.model.PatchEntry;
-import housewright.model.Ref.Address;
 import housewright.model.Stage;
 import housewright.model.Words;
 import housewright.model.change.Change;
+import housewright.signal.FeedProof;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -35,26 +34,35 @@ public final class ScreenInputNotSet implements Rule {
 
     @Override
     public Stream<Finding> check(Evidence evidence) {
+        List<Screens.Shown> idle = Screens.all(evidence).stream()
+                .filter(shown -> isIdle(evidence, shown))
+                .toList();
+        if (idle.isEmpty()) {
+            return Stream.empty();
+        }
         Set<String> asked = new HashSet<>();
-        for (Feed feed : evidence.project().feeds().values()) {
-            if (!feed.never()) {
-                feed.to()
-                        .forEach(to ->
-                                to.addresses().stream().map(Address::toString).forEach(asked::add));
+        for (FeedProof proof : evidence.signals().proofs()) {
+            if (!proof.feed().never()) {
+                proof.pairs().forEach(pair -> asked.add(pair.to().toString()));
             }
         }
-        return Screens.all(evidence).stream()
+        return idle.stream()
                 .filter(shown -> !asked.contains(shown.screen() + "." + shown.point()))
-                .flatMap(shown -> find(evidence, shown));
+                .map(shown -> finding(shown, plugged(evidence, shown)));
     }
 
-    private static Stream<Finding> find(Evidence evidence, Screens.Shown shown) {
-        List<String> plugged = shown.inputs().stream()
+    private static List<String> plugged(Evidence evidence, Screens.Shown shown) {
+        return shown.inputs().stream()
                 .filter(input -> Screens.isPlugged(evidence, shown.screen(), input))
                 .toList();
-        boolean shows = shown.set().stream()
-                .anyMatch(pair -> plugged.contains(pair.from().name()));
-        return plugged.isEmpty() || shows ? Stream.empty() : Stream.of(finding(shown, plugged));
+    }
+
+    /** It is plugged in, and nothing that is plugged in is shown. */
+    private static boolean isIdle(Evidence evidence, Screens.Shown shown) {
+        List<String> plugged = plugged(evidence, shown);
+        return !plugged.isEmpty()
+                && shown.set().stream()
+                        .noneMatch(pair -> plugged.contains(pair.from().name()));
     }
 
     private static Finding finding(Screens.Shown shown, List<String> plugged) {

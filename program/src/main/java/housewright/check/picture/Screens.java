@@ -7,6 +7,7 @@ import housewright.model.Model;
 import housewright.model.Patchable;
 import housewright.signal.Present;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,18 +28,21 @@ final class Screens {
 
     static List<Shown> all(Evidence evidence) {
         List<Shown> all = new ArrayList<>();
+        Map<String, Map<String, Set<String>>> byModel = new HashMap<>();
         for (Present present : evidence.pictures().things()) {
             Model model = present.model();
             Patchable patch = model == null ? null : model.patch();
-            boolean screen = model != null && (model.kind() == Kind.DISPLAY || model.kind() == Kind.PROJECTOR);
-            if (screen && patch != null && !patch.free()) {
-                add(evidence, present.id(), patch, all);
+            Kind kind = model == null ? Kind.OTHER : model.kind();
+            boolean screen = kind == Kind.DISPLAY || kind == Kind.PROJECTOR;
+            if (model != null && screen && patch != null && !patch.free()) {
+                add(evidence, present.id(), byModel.computeIfAbsent(model.id(), id -> inputs(patch)), all);
             }
         }
         return all;
     }
 
-    private static void add(Evidence evidence, String screen, Patchable patch, List<Shown> all) {
+    /** For each place where a picture is shown the sockets that may be shown there. */
+    private static Map<String, Set<String>> inputs(Patchable patch) {
         Map<String, Set<String>> inputs = new LinkedHashMap<>();
         for (Join join : patch.joins()) {
             for (Join.Pair pair : join.pairs()) {
@@ -48,6 +52,10 @@ final class Screens {
                 }
             }
         }
+        return inputs;
+    }
+
+    private static void add(Evidence evidence, String screen, Map<String, Set<String>> inputs, List<Shown> all) {
         List<Join.Pair> patched = evidence.pictures().patched(screen);
         inputs.forEach((point, sockets) -> all.add(new Shown(
                 screen,
