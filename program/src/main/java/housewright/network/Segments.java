@@ -2,6 +2,7 @@ package housewright.network;
 
 import housewright.signal.Present;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -69,7 +70,7 @@ final class Segments {
         }
     }
 
-    private void add(java.util.Collection<Present> to, String thing) {
+    private void add(Collection<Present> to, String thing) {
         Present present = networks.thing(thing);
         if (present != null) {
             to.add(present);

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Two things with one address: neither answers reliably, and which of them does changes by the hour. On networks that
@@ -66,9 +67,7 @@ public final class AddressTwice implements Rule {
                 .toList();
     }
 
-    private static boolean mayMeet(
-            @org.jspecify.annotations.Nullable Set<Integer> one,
-            @org.jspecify.annotations.Nullable Set<Integer> other) {
+    private static boolean mayMeet(@Nullable Set<Integer> one, @Nullable Set<Integer> other) {
         return one == null || other == null || one.stream().anyMatch(other::contains);
     }
 

@@ -13,6 +13,7 @@ import housewright.signal.Present;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** An address with a slip in it, or one that no single thing may have. */
 public final class AddressUnusable implements Rule {
@@ -50,7 +51,7 @@ public final class AddressUnusable implements Rule {
                                 + " else on its network has."))));
     }
 
-    private static String why(@org.jspecify.annotations.Nullable Ip ip) {
+    private static String why(@Nullable Ip ip) {
         if (ip == null) {
             return "is no address: four numbers from 0 to 255 are due";
         }

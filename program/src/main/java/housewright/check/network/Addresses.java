@@ -21,12 +21,10 @@ final class Addresses {
     /** A thing and its address. */
     record Held(Present thing, Ip ip) {}
 
-    private final Evidence evidence;
     private final Map<String, Held> held = new LinkedHashMap<>();
     private final Set<Integer> taken = new HashSet<>();
 
     Addresses(Evidence evidence) {
-        this.evidence = evidence;
         for (Present thing : evidence.networks().things()) {
             String text = thing.equipment().ip();
             Ip ip = text == null ? null : Ip.find(text);
@@ -118,9 +116,5 @@ final class Addresses {
         });
         after.put(NamePattern.parse(port), wanted);
         return after;
-    }
-
-    Evidence evidence() {
-        return evidence;
     }
 }

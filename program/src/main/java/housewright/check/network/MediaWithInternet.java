@@ -21,6 +21,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Sound or pictures of the house on the same network as the internet router or the wireless of everybody. */
 public final class MediaWithInternet implements Rule {
@@ -70,7 +71,7 @@ public final class MediaWithInternet implements Rule {
         return findings.stream();
     }
 
-    private static boolean leadsOut(@org.jspecify.annotations.Nullable Model model) {
+    private static boolean leadsOut(@Nullable Model model) {
         if (model == null) {
             return false;
         }

@@ -9,6 +9,7 @@ import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.model.Kind;
 import housewright.model.Model;
+import housewright.model.NamePattern;
 import housewright.model.Port;
 import housewright.model.Signal;
 import housewright.model.Stage;
@@ -80,7 +81,7 @@ public final class CameraNotControlled implements Rule {
         if (model == null) {
             return false;
         }
-        for (Map.Entry<housewright.model.NamePattern, Port> port : model.ports().entrySet()) {
+        for (Map.Entry<NamePattern, Port> port : model.ports().entrySet()) {
             if (port.getValue().signal() == Signal.SERIAL
                     && port.getKey().names().stream()
                             .anyMatch(name -> !evidence.cabling()

@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A stereo pair in SDI that is not an odd channel and the even one after it. SDI carries sound in four groups of two
@@ -77,7 +78,7 @@ public final class EmbeddedPairSplit implements Rule {
         return number ? Integer.parseInt(channel) : 0;
     }
 
-    private static boolean isSdi(@org.jspecify.annotations.Nullable Present present, List<Address> sides) {
+    private static boolean isSdi(@Nullable Present present, List<Address> sides) {
         Model model = present == null ? null : present.model();
         return model != null
                 && sides.stream()

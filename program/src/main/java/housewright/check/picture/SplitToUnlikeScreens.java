@@ -16,6 +16,7 @@ import housewright.picture.Pass;
 import housewright.picture.PicturePath;
 import housewright.unit.VideoFormat;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -74,7 +75,7 @@ public final class SplitToUnlikeScreens implements Rule {
             }
         }
         List<VideoFormat> common = new ArrayList<>(all == null ? Set.of() : all);
-        common.sort(java.util.Comparator.comparingInt(VideoFormat::height)
+        common.sort(Comparator.comparingInt(VideoFormat::height)
                 .thenComparingDouble(VideoFormat::framesPerSecond)
                 .reversed());
         String take = common.isEmpty() ? "and have none in common" : "and have " + Said.formats(common) + " in common";
