@@ -44,7 +44,7 @@ final class Ladder {
             "org.jspecify.annotations");
 
     /** The engines: one public entry class, public records of input and result, all else within the package. */
-    private static final Set<String> ENGINES = Set.of("signal", "cable");
+    private static final Set<String> ENGINES = Set.of("signal", "cable", "picture", "network");
 
     /** Above the line: these may read the clock and use threads. */
     private static final Set<String> ABOVE_THE_LINE = Set.of("app", "cli", "library", "main");
@@ -75,6 +75,16 @@ final class Ladder {
         rung("check.signal", List.of("unit", "model", "model.change", "finding", "signal", "cable", "check"));
         rung("check.joining", List.of("unit", "model", "model.change", "finding", "signal", "cable", "check"));
         rung("check.cable", List.of("unit", "model", "model.change", "finding", "signal", "cable", "check"));
+        rung("picture", List.of("unit", "model", "signal"), "java.util.concurrent..");
+        rung("network", List.of("unit", "model", "signal", "cable"), "java.util.concurrent..");
+        rung("check", List.of("unit", "model", "finding", "signal", "cable", "picture", "network"));
+        rung("check.signal", List.of("unit", "model", "model.change", "finding", "signal", "check"));
+        rung(
+                "check.picture",
+                List.of("unit", "model", "model.change", "finding", "signal", "cable", "picture", "check"));
+        rung(
+                "check.network",
+                List.of("unit", "model", "model.change", "finding", "signal", "cable", "network", "check"));
         rung(
                 "study",
                 List.of(
@@ -88,6 +98,12 @@ final class Ladder {
                         "check.signal",
                         "check.joining"),
                         "check.cable"),
+                        "picture",
+                        "network",
+                        "check",
+                        "check.signal",
+                        "check.picture",
+                        "check.network"),
                 "java.util.concurrent..");
         rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
         rung(

@@ -5,6 +5,8 @@ import housewright.model.Project;
 import housewright.model.RuleSet;
 import housewright.model.Rules;
 import housewright.model.Types;
+import housewright.network.Networks;
+import housewright.picture.Pictures;
 import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
@@ -41,6 +43,12 @@ public interface Evidence {
 
     /** The cables at that moment. */
     Cabling cabling();
+
+    /** The ways of the pictures at that moment. */
+    Pictures pictures();
+
+    /** The network at that moment. */
+    Networks networks();
 
     /** The same project at another moment. */
     Evidence at(Moment other);

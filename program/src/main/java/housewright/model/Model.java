@@ -59,6 +59,13 @@ public record Model(
         Sensitivity sensitivity,
 
         @Doc("Light output of a projector") @Nullable LuminousFlux lumens,
+
+        @Doc("Gives its own picture format, whatever format it takes")
+        boolean scales,
+
+        @Doc("A switch that sends multicast only where it is asked for") @Nullable
+        Boolean igmp,
+
         Remarks remarks) {
     public Model {
         ports = Ordered.copy(ports);

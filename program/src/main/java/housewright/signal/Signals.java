@@ -6,6 +6,7 @@ import housewright.model.Project;
 import housewright.model.Ref.Address;
 import housewright.model.Signal;
 import housewright.model.Types;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +26,7 @@ public final class Signals {
     private @Nullable Map<String, FeedProof> proofs;
     private @Nullable Prospects prospects;
     private final Work work;
+    private @Nullable List<Hop> sends;
 
     private Signals(Project project, Types types, Moment moment, Layouts layouts, boolean brief, Work work) {
         this.work = work;
@@ -94,6 +96,27 @@ public final class Signals {
         return graph.contestedAt.stream()
                 .mapToObj(node -> new Contested(graph.address(node), List.copyOf(graph.patchesInto(node))))
                 .toList();
+    }
+
+    /** Every network-send that holds, channel by channel: where it begins and ends and what it runs over. */
+    public synchronized List<Hop> sends() {
+        List<Hop> known = sends;
+        if (known == null) {
+            known = new ArrayList<>();
+            for (int e = 0; e < graph.to.length; e++) {
+                if (graph.cause[e] instanceof Cause.BySend) {
+                    known.add(new Hop(
+                            graph.cause[e],
+                            graph.address(graph.from[e]),
+                            graph.address(graph.to[e]),
+                            graph.delay[e],
+                            graph.gain[e]));
+                }
+            }
+            known = List.copyOf(known);
+            sends = known;
+        }
+        return known;
     }
 
     /** What is there and joins nothing. */

@@ -3,6 +3,8 @@ package housewright.study;
 import housewright.check.Rule;
 import housewright.check.joining.JoiningRules;
 import housewright.check.cable.CableRules;
+import housewright.check.network.NetworkRules;
+import housewright.check.picture.PictureRules;
 import housewright.check.signal.SignalRules;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +17,8 @@ public final class RuleCatalogue {
         List<Rule> rules = new ArrayList<>(SignalRules.all());
         rules.addAll(JoiningRules.all());
         rules.addAll(CableRules.all());
+        rules.addAll(PictureRules.all());
+        rules.addAll(NetworkRules.all());
         rules.add(new RuleSettings(rules));
         return List.copyOf(rules);
     }

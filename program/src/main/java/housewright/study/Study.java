@@ -14,6 +14,8 @@ import housewright.model.Figures;
 import housewright.model.Library;
 import housewright.model.Project;
 import housewright.model.Types;
+import housewright.network.Networks;
+import housewright.picture.Pictures;
 import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
@@ -36,6 +38,8 @@ public final class Study implements Evidence {
     private final Map<Moment, Study> byMoment;
     private final Once<Signals> signals;
     private final Once<Cabling> cabling;
+    private final Once<Pictures> pictures;
+    private final Once<Networks> networks;
     private final Once<Findings> findings;
     private final Once<Verdict> verdict;
     private final Map<String, Once<List<Mend>>> mends = new ConcurrentHashMap<>();
@@ -47,6 +51,8 @@ public final class Study implements Evidence {
         this.byMoment = byMoment;
         this.signals = new Once<>(() -> Signals.of(types.project(), types.library(), moment));
         this.cabling = new Once<>(() -> Cabling.of(types, moment));
+        this.pictures = new Once<>(() -> Pictures.of(types, signals.get()));
+        this.networks = new Once<>(() -> Networks.of(types, signals.get(), cabling.get()));
         this.findings = new Once<>(() -> Checks.run(rules, this));
         this.verdict = new Once<>(() -> Verdict.of(this));
     }
@@ -96,6 +102,16 @@ public final class Study implements Evidence {
     @Override
     public Cabling cabling() {
         return cabling.get();
+    }
+
+    @Override
+    public Pictures pictures() {
+        return pictures.get();
+    }
+
+    @Override
+    public Networks networks() {
+        return networks.get();
     }
 
     /** Every feed's proof, in the order of the file. */

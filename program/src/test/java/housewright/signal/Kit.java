@@ -158,6 +158,8 @@ final class Kit {
                 null,
                 null,
                 null,
+                false,
+                null,
                 Remarks.NONE);
     }
 
