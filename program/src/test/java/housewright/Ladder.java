@@ -44,7 +44,7 @@ final class Ladder {
             "org.jspecify.annotations");
 
     /** The engines: one public entry class, public records of input and result, all else within the package. */
-    private static final Set<String> ENGINES = Set.of("signal", "cable");
+    private static final Set<String> ENGINES = Set.of("signal", "cable", "sound");
 
     /** Above the line: these may read the clock and use threads. */
     private static final Set<String> ABOVE_THE_LINE = Set.of("app", "cli", "library", "main");
@@ -71,11 +71,23 @@ final class Ladder {
         rung("finding", List.of("unit", "model", "model.change"));
         rung("signal", List.of("unit", "model", "model.change", "finding"));
         rung("cable", List.of("unit", "model", "signal"));
-        rung("check", List.of("unit", "model", "finding", "signal", "cable"));
+        rung("sound", List.of("unit", "model", "signal", "cable"), "java.util.concurrent");
+        rung("check", List.of("unit", "model", "finding", "signal", "cable", "sound"));
         rung("check.signal", List.of("unit", "model", "model.change", "finding", "signal", "check"));
+        rung("check.sound", List.of("unit", "model", "model.change", "finding", "signal", "cable", "sound", "check"));
         rung(
                 "study",
-                List.of("unit", "model", "model.change", "finding", "signal", "cable", "check", "check.signal"),
+                List.of(
+                        "unit",
+                        "model",
+                        "model.change",
+                        "finding",
+                        "signal",
+                        "cable",
+                        "sound",
+                        "check",
+                        "check.signal",
+                        "check.sound"),
                 "java.util.concurrent..");
         rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
         rung(

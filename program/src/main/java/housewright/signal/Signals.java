@@ -6,9 +6,14 @@ import housewright.model.Project;
 import housewright.model.Ref.Address;
 import housewright.model.Signal;
 import housewright.model.Types;
+import housewright.unit.Level;
+import java.util.ArrayDeque;
+import java.util.BitSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -80,6 +85,35 @@ public final class Signals {
     /** The level at the end of each hop of a proof's path. */
     public List<LevelAt> levels(PairProof proof) {
         return new Levels(graph).along(proof.hops());
+    }
+
+    /** The same where the level that the source itself gives is known and the first output states none. */
+    public List<LevelAt> levels(PairProof proof, Level atSource) {
+        return new Levels(graph, atSource).along(proof.hops());
+    }
+
+    /** Every place that a signal from here gets to, nearest first; none where that place is not there. */
+    public Set<Address> reach(Address from) {
+        Set<Address> reached = new LinkedHashSet<>();
+        int source = graph.end(from, true);
+        if (source < 0) {
+            return reached;
+        }
+        BitSet seen = new BitSet(graph.nodes);
+        ArrayDeque<Integer> next = new ArrayDeque<>(List.of(source));
+        seen.set(source);
+        while (!next.isEmpty()) {
+            int node = next.remove();
+            for (int edge = graph.start[node]; edge < graph.start[node + 1]; edge++) {
+                int to = graph.to[edge];
+                if (!seen.get(to)) {
+                    seen.set(to);
+                    reached.add(graph.address(to));
+                    next.add(to);
+                }
+            }
+        }
+        return reached;
     }
 
     /** The way to where a pair stops; empty where it does not begin, and where the pair has a path. */

@@ -2,6 +2,7 @@ package housewright.study;
 
 import housewright.check.Rule;
 import housewright.check.signal.SignalRules;
+import housewright.check.sound.SoundRules;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,6 +12,7 @@ public final class RuleCatalogue {
 
     public static List<Rule> all() {
         List<Rule> rules = new ArrayList<>(SignalRules.all());
+        rules.addAll(SoundRules.all());
         rules.add(new RuleSettings(rules));
         return List.copyOf(rules);
     }

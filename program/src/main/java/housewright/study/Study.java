@@ -18,6 +18,7 @@ import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
 import housewright.signal.Signals;
+import housewright.sound.Sound;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +37,7 @@ public final class Study implements Evidence {
     private final Map<Moment, Study> byMoment;
     private final Once<Signals> signals;
     private final Once<Cabling> cabling;
+    private final Once<Sound> sound;
     private final Once<Findings> findings;
     private final Once<Verdict> verdict;
     private final Map<String, Once<List<Mend>>> mends = new ConcurrentHashMap<>();
@@ -47,6 +49,7 @@ public final class Study implements Evidence {
         this.byMoment = byMoment;
         this.signals = new Once<>(() -> Signals.of(types.project(), types.library(), moment));
         this.cabling = new Once<>(() -> Cabling.of(types, moment));
+        this.sound = new Once<>(() -> Sound.of(types, moment, signals(), cabling()));
         this.findings = new Once<>(() -> Checks.run(rules, this));
         this.verdict = new Once<>(() -> Verdict.of(this));
     }
@@ -96,6 +99,11 @@ public final class Study implements Evidence {
     @Override
     public Cabling cabling() {
         return cabling.get();
+    }
+
+    @Override
+    public Sound sound() {
+        return sound.get();
     }
 
     /** Every feed's proof, in the order of the file. */

@@ -237,7 +237,7 @@ final class Kit {
         Port port() {
             return new Port(
                     in, out, both, passive, protocol, connector, channels, level, nominal, max, null, null, null, null,
-                    null, null, formats, null, null, null);
+                    null, null, null, formats, null, null, null);
         }
     }
 }
