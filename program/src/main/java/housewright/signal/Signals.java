@@ -3,7 +3,9 @@ package housewright.signal;
 import housewright.model.Feed;
 import housewright.model.Library;
 import housewright.model.Project;
+import housewright.model.Ref;
 import housewright.model.Ref.Address;
+import housewright.model.Remarks;
 import housewright.model.Signal;
 import housewright.model.Types;
 import housewright.unit.Level;
@@ -114,6 +116,24 @@ public final class Signals {
             }
         }
         return reached;
+    }
+
+    /** The path of least delay between two places, whether a feed asks for it or not; empty where there is none. */
+    public Optional<PairProof> findWay(Address from, Address to) {
+        Feed feed = new Feed(
+                "",
+                false,
+                List.of(new Ref(from.toString())),
+                List.of(new Ref(to.toString())),
+                null,
+                null,
+                List.of(),
+                Remarks.NONE);
+        Asked asked = new Asked(feed, graph);
+        return asked.pairs.stream()
+                .map(pair -> new Prover(graph, true).prove(asked, pair))
+                .filter(proof -> !proof.hops().isEmpty())
+                .findFirst();
     }
 
     /** The way to where a pair stops; empty where it does not begin, and where the pair has a path. */

@@ -6,7 +6,6 @@ import housewright.cable.Plug;
 import housewright.model.Clock;
 import housewright.model.Equipment;
 import housewright.model.Kind;
-import housewright.model.LocalRef;
 import housewright.model.LocalRef.Spot;
 import housewright.model.Model;
 import housewright.model.NetworkSend;
@@ -18,13 +17,15 @@ import housewright.model.Shape;
 import housewright.model.Signal;
 import housewright.signal.Moment;
 import housewright.sound.ClockDomain.ClockedPort;
-import housewright.sound.ClockDomain.Mismatch;
+import housewright.sound.ClockDomain.RatedPort;
 import housewright.unit.Frequency;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,12 +38,22 @@ final class ClockDomains {
     private final Moment moment;
     private final Map<String, String> head = new HashMap<>();
 
-    private record Join(
-            String one,
-            @Nullable Frequency oneRate,
-            String other,
-            @Nullable Frequency otherRate,
-            @Nullable String cable) {}
+    private static final class Members {
+        final Set<String> things = new LinkedHashSet<>();
+        final List<ClockedPort> clocks = new ArrayList<>();
+        final List<RatedPort> rates = new ArrayList<>();
+
+        void note(String thing, String port, Setting setting) {
+            Clock clock = setting.clock();
+            Frequency rate = setting.sampleRate();
+            if (clock != null) {
+                clocks.add(new ClockedPort(thing, port, clock));
+            }
+            if (rate != null) {
+                rates.add(new RatedPort(thing, port, rate));
+            }
+        }
+    }
 
     ClockDomains(Ports ports, Project project, Moment moment) {
         this.ports = ports;
@@ -56,12 +67,11 @@ final class ClockDomains {
                 .allMatch(set -> set.clock() == null && set.sampleRate() == null)) {
             return List.of();
         }
-        List<Join> joins = new ArrayList<>();
         for (Line line : cabling.lines()) {
             Plug from = line.from();
             Plug to = line.to();
             if (from != null && to != null && isClocked(from.port()) && isClocked(to.port())) {
-                join(from.at(), to.at(), line.leads().getFirst().id(), joins);
+                join(from.at(), to.at());
             }
         }
         for (NetworkSend send : project.networkSends().values()) {
@@ -74,71 +84,42 @@ final class ClockDomains {
                         && other != null
                         && one.protocol() != null
                         && one.protocol().equals(other.protocol())) {
-                    join(from, to, null, joins);
+                    join(from, to);
                 }
             }
         }
-        return domains(joins);
+        return domains();
     }
 
-    private List<ClockDomain> domains(List<Join> joins) {
-        Map<String, List<String>> members = new LinkedHashMap<>();
-        Map<String, List<ClockedPort>> clocked = new HashMap<>();
+    private List<ClockDomain> domains() {
+        Map<String, Members> byHead = new LinkedHashMap<>();
         for (String id : project.equipment().keySet()) {
             Equipment thing = ports.thing(id);
             if (thing == null) {
                 continue;
             }
-            List<ClockedPort> own = new ArrayList<>();
-            thing.set().forEach((ref, setting) -> clocked(id, ref, setting, own));
-            for (String member : isBridge(id) ? portsOf(id) : List.of(id)) {
+            boolean bridge = isBridge(id);
+            for (String member : bridge ? portsOf(id) : List.of(id)) {
                 if (head.containsKey(member)) {
-                    String domain = head(member);
-                    List<String> all = members.computeIfAbsent(domain, key -> new ArrayList<>());
-                    if (!all.contains(id)) {
-                        all.add(id);
-                    }
-                    own.stream()
-                            .filter(each -> !isBridge(id) || member.equals(id + "." + each.port()))
-                            .forEach(each -> clocked.computeIfAbsent(domain, key -> new ArrayList<>())
-                                    .add(each));
+                    Members own = byHead.computeIfAbsent(head(member), key -> new Members());
+                    own.things.add(id);
+                    thing.set()
+                            .forEach((ref, setting) -> ref.spots().stream()
+                                    .map(Spot::name)
+                                    .filter(port -> !bridge || member.equals(id + "." + port))
+                                    .forEach(port -> own.note(id, port, setting)));
                 }
             }
         }
-        Map<String, List<Mismatch>> mismatches = new HashMap<>();
-        for (Join join : joins) {
-            Frequency one = join.oneRate();
-            Frequency other = join.otherRate();
-            if (one != null && other != null && one.hertz() != other.hertz()) {
-                mismatches
-                        .computeIfAbsent(head(join.one()), key -> new ArrayList<>())
-                        .add(new Mismatch(thing(join.one()), one, thing(join.other()), other, join.cable()));
-            }
-        }
-        List<ClockDomain> domains = new ArrayList<>();
-        members.forEach((domain, all) -> {
-            List<ClockedPort> own = clocked.getOrDefault(domain, List.of());
-            List<Mismatch> wrong = mismatches.getOrDefault(domain, List.of());
-            if (!own.isEmpty() || !wrong.isEmpty()) {
-                domains.add(new ClockDomain(all, own, wrong));
-            }
-        });
-        return List.copyOf(domains);
+        return byHead.values().stream()
+                .filter(each -> !each.clocks.isEmpty() || !each.rates.isEmpty())
+                .map(each -> new ClockDomain(List.copyOf(each.things), each.clocks, each.rates))
+                .toList();
     }
 
-    private static void clocked(String id, LocalRef ref, Setting setting, List<ClockedPort> own) {
-        Clock clock = setting.clock();
-        if (clock != null) {
-            for (Spot spot : ref.spots()) {
-                own.add(new ClockedPort(id, spot.name(), clock));
-            }
-        }
-    }
-
-    private void join(Address from, Address to, @Nullable String cable, List<Join> joins) {
+    private void join(Address from, Address to) {
         String one = member(from);
         String other = member(to);
-        joins.add(new Join(one, rate(from), other, rate(to), cable));
         head.putIfAbsent(one, one);
         head.putIfAbsent(other, other);
         head.put(head(other), head(one));
@@ -159,11 +140,6 @@ final class ClockDomains {
         return isBridge(at.thing()) ? at.thing() + "." + at.spot().name() : at.thing();
     }
 
-    private static String thing(String member) {
-        int dot = member.indexOf('.');
-        return dot < 0 ? member : member.substring(0, dot);
-    }
-
     private boolean isBridge(String thing) {
         Model model = ports.model(thing);
         return model != null && model.kind() == Kind.CONVERTER;
@@ -176,24 +152,6 @@ final class ClockDomains {
                 : shape.sockets().keySet().stream()
                         .map(port -> thing + "." + port)
                         .toList();
-    }
-
-    /** The rate set on the port, else on any port of the thing where it does not resample. */
-    private @Nullable Frequency rate(Address at) {
-        Equipment thing = ports.thing(at.thing());
-        Frequency any = null;
-        if (thing != null) {
-            for (Map.Entry<LocalRef, Setting> each : thing.set().entrySet()) {
-                Frequency rate = each.getValue().sampleRate();
-                if (rate != null
-                        && each.getKey().spots().stream()
-                                .anyMatch(spot -> spot.name().equals(at.spot().name()))) {
-                    return rate;
-                }
-                any = any == null ? rate : any;
-            }
-        }
-        return isBridge(at.thing()) ? null : any;
     }
 
     private static boolean isClocked(@Nullable Port port) {

@@ -82,6 +82,11 @@ public final class Sound {
         return model != null && List.of(kinds).contains(model.kind());
     }
 
+    /** It states a latency for sound above 0, so it works digitally inside and can delay. */
+    public boolean isDigital(String thing) {
+        return ports.digitalInside(thing);
+    }
+
     /** Gain set at a port, channel or point, in dB; 0 where none is. */
     public double gain(Address at) {
         return ports.gain(at);

@@ -33,7 +33,7 @@ record Mistake(
         Severity severity,
         boolean change) {
     /** One file of mistakes for each trade. */
-    static final List<String> TRADES = List.of("signal");
+    static final List<String> TRADES = List.of("signal", "sound");
 
     static List<Mistake> all() {
         List<Mistake> all = new ArrayList<>();

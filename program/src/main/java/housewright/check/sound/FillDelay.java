@@ -101,6 +101,9 @@ final class FillDelay implements Rule {
             }
         }
         Patched at = delayed != null ? delayed : free;
+        if (at != null && !evidence.sound().isDigital(at.device())) {
+            at = null; // an analogue desk cannot wait
+        }
         Delay old = at == null ? null : at.entry().delay();
         double ms = old == null ? more : old.base() * 1000 + more;
         if (at == null || (old != null && old.inFrames()) || ms < 0) {

@@ -29,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class FullScaleDiffers implements Rule {
     static final Limit OVER = Limit.most("loudest output over what the input takes", 0, "dB");
+    static final Limit MUCH = Limit.most("of that, before it must be settled", 6, "dB");
     static final Limit UNDER = Limit.most("range of the input that is never used", 12, "dB");
 
     private static final Card CARD = new Card(
@@ -37,7 +38,10 @@ final class FullScaleDiffers implements Rule {
             Set.of(Severity.FIX, Severity.NOTE),
             new Source.Published("EBU R 68-2000 and SMPTE RP 155", "alignment levels"),
             Stage.DESIGN,
-            List.of(OVER, UNDER));
+            List.of(OVER, MUCH, UNDER));
+
+    /** Figures are written with one place behind the point. */
+    private static final double ROUNDING_DB = 0.05;
 
     private record Join(String out, String in, boolean over) {}
 
@@ -48,51 +52,53 @@ final class FullScaleDiffers implements Rule {
 
     @Override
     public Stream<Finding> check(Evidence evidence) {
+        double most = evidence.limit(CARD, OVER);
         Map<Join, List<Alignment>> wrong = new LinkedHashMap<>();
         for (Alignment each : evidence.sound().alignments()) {
-            boolean over = each.overDb() > OVER.value() + 0.05;
+            boolean over = each.overDb() > most + ROUNDING_DB;
             if (over || each.overDb() < -UNDER.value()) {
                 wrong.computeIfAbsent(new Join(each.out().thing(), each.in().thing(), over), key -> new ArrayList<>())
                         .add(each);
             }
         }
-        return wrong.entrySet().stream().map(each -> finding(evidence, each.getKey(), each.getValue()));
+        return wrong.entrySet().stream().map(each -> finding(evidence, each.getKey(), each.getValue(), most));
     }
 
-    private static Finding finding(Evidence evidence, Join join, List<Alignment> all) {
+    private static Finding finding(Evidence evidence, Join join, List<Alignment> all, double most) {
         Alignment first = all.getFirst();
         String more = all.size() == 1 ? "" : " (and " + (all.size() - 1) + " more)";
-        String gives = first.out().said() + more + " gives up to " + GainEdit.number(first.peakDbu()) + " dBu into "
-                + first.in().said() + ", which clips at " + GainEdit.number(first.clipsDbu()) + " dBu: ";
+        String gives = first.out().said() + more + " comes to as much as " + GainEdit.number(first.peakDbu())
+                + " dBu at " + first.in().said() + ", which clips at " + GainEdit.number(first.clipsDbu()) + " dBu: ";
         String message = join.over()
                 ? gives + "its peaks clip by " + GainEdit.said(first.overDb()) + "."
                 : gives + "even at full scale it arrives " + GainEdit.said(-first.overDb()) + " too low.";
+        boolean much = first.overDb() > MUCH.value() + ROUNDING_DB;
         return CARD.finding(
-                join.over() ? Severity.FIX : Severity.NOTE,
+                much ? Severity.FIX : Severity.NOTE,
                 List.of(Subject.equipment(join.in()), Subject.equipment(join.out())),
                 message,
                 List.of(new Value(
                         "loudest over what the input takes",
                         first.overDb(),
-                        join.over() ? OVER.value() : -UNDER.value(),
+                        join.over() ? most : -UNDER.value(),
                         "dB")),
-                List.of(join.over() ? down(evidence, first, all) : up(first)));
+                List.of(join.over() ? down(evidence, all, most) : up(first)));
     }
 
-    private static Fix down(Evidence evidence, Alignment first, List<Alignment> all) {
+    /** Less gain where the input has some; a pad before a preamplifier; else a lower output. */
+    private static Fix down(Evidence evidence, List<Alignment> all, double most) {
         Map<Address, @Nullable Double> gains = new LinkedHashMap<>();
+        List<String> words = new ArrayList<>();
         for (Alignment each : all) {
-            double set = evidence.sound().gain(each.in());
-            if (set == 0 && !hasPreamp(evidence, each.in())) {
-                return Fix.of("Turn the output down, or put a pad of " + GainEdit.said(Math.ceil(each.overDb() - 0.05))
-                        + " before " + each.in().said() + ".");
-            }
-            gains.put(each.in(), set - Math.ceil(each.overDb() - 0.05));
+            double byDb = Math.ceil(each.overDb() - most - ROUNDING_DB);
+            Address at =
+                    evidence.sound().gain(each.in()) >= byDb || hasPreamp(evidence, each.in()) ? each.in() : each.out();
+            double gain = evidence.sound().gain(at) - byDb;
+            gains.put(at, gain);
+            words.add(at.said() + " to " + GainEdit.said(gain));
         }
-        Double gain = gains.get(first.in());
         return new Fix(
-                "Set the input's gain to " + GainEdit.said(gain == null ? 0 : gain)
-                        + ", with its pad where it has one.",
+                "Set the gain of " + String.join(", ", words) + ", with a pad where it does not go so low.",
                 GainEdit.set(evidence.project(), gains));
     }
 

@@ -8,6 +8,7 @@ import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.finding.Value;
+import housewright.model.Equipment;
 import housewright.model.Kind;
 import housewright.model.LocalRef;
 import housewright.model.Setting;
@@ -15,20 +16,22 @@ import housewright.model.Stage;
 import housewright.model.Words;
 import housewright.model.change.Change;
 import housewright.model.change.Section;
-import housewright.sound.ClockDomain.Mismatch;
+import housewright.sound.ClockDomain;
+import housewright.sound.ClockDomain.RatedPort;
 import housewright.unit.Frequency;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Two ends of one digital link at different sample rates: nothing passes, or it is noise. */
+/** What is joined digitally at different sample rates: nothing passes, or it is noise. */
 final class SampleRatesDiffer implements Rule {
     private static final Card CARD = new Card(
             "sample-rates-differ",
-            "Are both ends of every digital link set to the same sample rate?",
+            "Is everything that is joined digitally set to the same sample rate?",
             Set.of(Severity.FIX),
             new Source.CommonPractice(),
             Stage.DESIGN);
@@ -41,43 +44,58 @@ final class SampleRatesDiffer implements Rule {
     @Override
     public Stream<Finding> check(Evidence evidence) {
         return evidence.sound().clockDomains().stream()
-                .flatMap(domain -> domain.mismatches().stream())
-                .map(mismatch -> finding(evidence, mismatch));
+                .filter(domain -> domain.rates().stream()
+                                .mapToDouble(each -> each.rate().hertz())
+                                .distinct()
+                                .count()
+                        > 1)
+                .map(domain -> finding(evidence, domain));
     }
 
-    private static Finding finding(Evidence evidence, Mismatch m) {
-        boolean otherLeads = evidence.sound().isKind(m.other(), Kind.MIXER);
-        String changed = otherLeads ? m.one() : m.other();
-        Frequency rate = otherLeads ? m.otherRate() : m.oneRate();
-        Frequency wrong = otherLeads ? m.oneRate() : m.otherRate();
-        List<Subject> subjects = new ArrayList<>(List.of(Subject.equipment(m.one()), Subject.equipment(m.other())));
-        if (m.cable() != null) {
-            subjects.add(Subject.cable(m.cable()));
-        }
+    private static Finding finding(Evidence evidence, ClockDomain domain) {
+        RatedPort leads = domain.rates().stream()
+                .filter(each -> evidence.sound().isKind(each.equipment(), Kind.MIXER))
+                .findFirst()
+                .orElse(domain.rates().getFirst());
+        List<RatedPort> others = domain.rates().stream()
+                .filter(each -> each.rate().hertz() != leads.rate().hertz())
+                .toList();
+        Set<Subject> subjects = new LinkedHashSet<>();
+        others.forEach(each -> subjects.add(Subject.equipment(each.equipment())));
+        subjects.add(Subject.equipment(leads.equipment()));
+        String wrong = others.stream()
+                .map(each -> Words.said(each.equipment()) + " at " + each.rate().text())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        RatedPort first = others.getFirst();
         return CARD.finding(
                 Severity.FIX,
-                subjects,
-                Words.said(m.one()) + " is set to " + m.oneRate().text() + " and "
-                        + Words.said(m.other()) + ", to which it is joined, to "
-                        + m.otherRate().text() + ": no sound passes.",
+                List.copyOf(subjects),
+                Words.said(leads.equipment()) + " works at " + leads.rate().text() + " and is joined digitally to "
+                        + wrong + ": no sound passes between them.",
                 List.of(new Value(
-                        "sample rate", m.otherRate().hertz(), m.oneRate().hertz(), "Hz")),
+                        "sample rate", first.rate().hertz() / 1000, leads.rate().hertz() / 1000, "kHz")),
                 List.of(new Fix(
-                        "Set " + Words.said(changed) + " to " + rate.text() + ".",
-                        set(evidence, changed, wrong, rate))));
+                        "Set all of them to " + leads.rate().text() + ".", set(evidence, others, leads.rate()))));
     }
 
-    private static List<Change> set(Evidence evidence, String thing, Frequency wrong, Frequency rate) {
-        return evidence.project().equipment().values().stream()
-                .filter(each -> each.id().equals(thing))
-                .<Change>map(each -> {
-                    Map<LocalRef, Setting> set = new LinkedHashMap<>(each.set());
-                    set.replaceAll((ref, setting) ->
-                            setting.sampleRate() != null && setting.sampleRate().hertz() == wrong.hertz()
-                                    ? setting.with(rate)
-                                    : setting);
-                    return new Change.Put(Section.EQUIPMENT, thing, each.with(set));
-                })
+    private static List<Change> set(Evidence evidence, List<RatedPort> others, Frequency rate) {
+        Map<String, Equipment> changed = new LinkedHashMap<>();
+        for (RatedPort port : others) {
+            Equipment thing = changed.getOrDefault(
+                    port.equipment(), evidence.project().equipment().get(port.equipment()));
+            if (thing != null) {
+                Map<LocalRef, Setting> set = new LinkedHashMap<>(thing.set());
+                set.replaceAll((ref, setting) -> setting.sampleRate() == null
+                                || ref.spots().stream()
+                                        .noneMatch(spot -> spot.name().equals(port.port()))
+                        ? setting
+                        : setting.with(rate));
+                changed.put(thing.id(), thing.with(set));
+            }
+        }
+        return changed.values().stream()
+                .<Change>map(each -> new Change.Put(Section.EQUIPMENT, each.id(), each))
                 .toList();
     }
 }

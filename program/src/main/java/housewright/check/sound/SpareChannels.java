@@ -88,7 +88,7 @@ final class SpareChannels implements Rule {
         for (Line line : evidence.cabling().lines()) {
             Plug from = line.from();
             Plug to = line.to();
-            if (from != null && to != null) {
+            if (from != null && to != null && !from.isPassive() && !to.isPassive()) {
                 plugged.add(from.socket());
                 plugged.add(to.socket());
             }

@@ -15,23 +15,15 @@ import housewright.model.Ref.Address;
 import housewright.model.Stage;
 import housewright.model.Words;
 import housewright.model.change.Change;
-import housewright.signal.Cause;
-import housewright.signal.FeedProof;
-import housewright.signal.Hop;
-import housewright.signal.PairProof;
 import housewright.sound.Patched;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /**
- * What passes the left side of one pair goes on by the right side of the next, and the other way round, on every way
- * that is known. Where one side goes to both it is mono, and no fault.
+ * What passes the left side of one pair gets to the right side of the next only, and the other way round. Where one side goes to both it is mono, and no fault.
  */
 final class StereoCrossed implements Rule {
     private static final Card CARD = new Card(
@@ -41,19 +33,24 @@ final class StereoCrossed implements Rule {
             new Source.TheProject(),
             Stage.DESIGN);
 
-    private record Side(String pair, boolean left, Address at) {}
+    private record Pair(String name, Address left, Address right, Set<Address> fromLeft, Set<Address> fromRight) {
+        boolean isOther(Pair pair) {
+            return !name.equals(pair.name);
+        }
 
-    private record Next(String from, String to) {}
+        boolean leadsTo(Pair other) {
+            return fromLeft.contains(other.left)
+                    || fromLeft.contains(other.right)
+                    || fromRight.contains(other.left)
+                    || fromRight.contains(other.right);
+        }
 
-    /** How the sides of two pairs are joined; the way of each that goes over. */
-    private static final class Joined {
-        boolean straight;
-
-        @Nullable
-        List<Hop> leftOver;
-
-        @Nullable
-        List<Hop> rightOver;
+        boolean crossedWith(Pair other) {
+            return fromLeft.contains(other.right)
+                    && fromRight.contains(other.left)
+                    && !fromLeft.contains(other.left)
+                    && !fromRight.contains(other.right);
+        }
     }
 
     @Override
@@ -63,114 +60,94 @@ final class StereoCrossed implements Rule {
 
     @Override
     public Stream<Finding> check(Evidence evidence) {
-        Map<Address, Side> sides = new HashMap<>();
-        evidence.project().pairs().forEach((name, refs) -> {
-            List<Address> both =
-                    refs.stream().map(Ref::addresses).flatMap(List::stream).toList();
-            if (both.size() == 2) {
-                sides.putIfAbsent(both.getFirst(), new Side(name, true, both.getFirst()));
-                sides.putIfAbsent(both.getLast(), new Side(name, false, both.getLast()));
-            }
-        });
-        if (sides.size() < 4) {
-            return Stream.empty();
-        }
-        Map<Next, Joined> joined = new LinkedHashMap<>();
-        for (FeedProof proof : evidence.signals().proofs()) {
-            for (PairProof pair : proof.pairs()) {
-                follow(pair.hops(), sides, joined);
+        List<Pair> pairs = new ArrayList<>();
+        for (Map.Entry<String, List<Ref>> each : evidence.project().pairs().entrySet()) {
+            List<Address> sides = each.getValue().stream()
+                    .flatMap(ref -> ref.addresses().stream())
+                    .toList();
+            if (sides.size() == 2 && evidence.project().pairs().size() > 1) {
+                pairs.add(new Pair(
+                        each.getKey(),
+                        sides.getFirst(),
+                        sides.getLast(),
+                        evidence.signals().reach(sides.getFirst()),
+                        evidence.signals().reach(sides.getLast())));
             }
         }
-        return joined.entrySet().stream()
-                .filter(each -> !each.getValue().straight
-                        && each.getValue().leftOver != null
-                        && each.getValue().rightOver != null)
-                .map(each -> finding(evidence, each.getKey(), each.getValue().leftOver, each.getValue().rightOver));
-    }
-
-    private static void follow(List<Hop> hops, Map<Address, Side> sides, Map<Next, Joined> joined) {
-        Side last = null;
-        int since = 0;
-        for (int i = 0; i < hops.size(); i++) {
-            Side side = sides.get(hops.get(i).to());
-            if (side == null || (last != null && side.pair().equals(last.pair()))) {
-                continue;
-            }
-            if (last != null) {
-                Joined own = joined.computeIfAbsent(new Next(last.pair(), side.pair()), key -> new Joined());
-                List<Hop> way = hops.subList(since + 1, i + 1);
-                if (last.left() == side.left()) {
-                    own.straight = true;
-                } else if (last.left()) {
-                    own.leftOver = own.leftOver == null ? way : own.leftOver;
-                } else {
-                    own.rightOver = own.rightOver == null ? way : own.rightOver;
+        List<Finding> findings = new ArrayList<>();
+        for (Pair from : pairs) {
+            for (Pair to : pairs) {
+                boolean next = pairs.stream()
+                        .filter(between -> between.isOther(from) && between.isOther(to))
+                        .noneMatch(between -> from.leadsTo(between) && between.leadsTo(to));
+                if (from.isOther(to) && next && from.crossedWith(to)) {
+                    findings.add(finding(evidence, from, to));
                 }
             }
-            last = side;
-            since = i;
         }
+        return findings.stream();
     }
 
-    private static Finding finding(Evidence evidence, Next next, @Nullable List<Hop> left, @Nullable List<Hop> right) {
-        List<Hop> leftWay = left == null ? List.of() : left;
-        List<Hop> rightWay = right == null ? List.of() : right;
-        List<Subject> subjects = new ArrayList<>();
-        for (Hop hop : leftWay) {
-            Subject subject = Subject.at(hop.cause().entity());
-            if (!subjects.contains(subject)) {
-                subjects.add(subject);
-            }
-        }
-        String where = leftWay.getLast().to().said();
+    private static Finding finding(Evidence evidence, Pair from, Pair to) {
         return CARD.finding(
                 Severity.FIX,
-                subjects,
-                "Left and right are swapped between the pairs " + Words.said(next.from()) + " and "
-                        + Words.said(next.to()) + ": the left one arrives at " + where + ".",
+                List.of(
+                        Subject.equipment(to.left().thing()),
+                        Subject.equipment(from.left().thing())),
+                "Left and right are swapped between the pairs " + Words.said(from.name()) + " and "
+                        + Words.said(to.name()) + ": " + from.left().said() + " arrives at "
+                        + to.right().said() + ".",
                 List.of(),
-                List.of(fix(evidence, leftWay, rightWay)));
+                List.of(fix(evidence, from, to)));
     }
 
-    /** The first place where both ways are patched in one device: there they change over. */
-    private static Fix fix(Evidence evidence, List<Hop> left, List<Hop> right) {
-        for (Hop one : left) {
-            for (Hop other : right) {
-                if (one.cause() instanceof Cause.ByPatch a
-                        && other.cause() instanceof Cause.ByPatch b
-                        && a.equipment().equals(b.equipment())) {
-                    List<Change> changes = new ArrayList<>();
-                    changes.add(new Change.Unpatch(a.equipment(), a.from(), a.to()));
-                    changes.add(new Change.Unpatch(b.equipment(), b.from(), b.to()));
-                    changes.add(patch(evidence, a, b.to()));
-                    changes.add(patch(evidence, b, a.to()));
+    /** The first device in which both sides are patched on their ways: there they change over. */
+    private static Fix fix(Evidence evidence, Pair from, Pair to) {
+        List<Patched> left = new ArrayList<>();
+        List<Patched> right = new ArrayList<>();
+        for (Patched each : evidence.sound().patched()) {
+            Address at = new Address(each.device(), each.from());
+            boolean fromLeft = at.equals(from.left()) || from.fromLeft().contains(at);
+            boolean fromRight = at.equals(from.right()) || from.fromRight().contains(at);
+            if (fromLeft && !fromRight && leads(evidence, each, to.right())) {
+                left.add(each);
+            } else if (fromRight && !fromLeft && leads(evidence, each, to.left())) {
+                right.add(each);
+            }
+        }
+        for (Patched one : left.reversed()) {
+            for (Patched other : right.reversed()) {
+                if (one.device().equals(other.device())) {
                     return new Fix(
-                            "Patch " + a.from() + " to " + b.to() + " and " + b.from() + " to " + a.to() + " in "
-                                    + Words.said(a.equipment()) + ".",
-                            changes);
+                            "Patch " + one.from() + " to " + other.to() + " and " + other.from() + " to " + one.to()
+                                    + " in " + Words.said(one.device()) + ".",
+                            List.of(
+                                    new Change.Unpatch(one.device(), one.from(), one.to()),
+                                    new Change.Unpatch(other.device(), other.from(), other.to()),
+                                    patch(one, other.to()),
+                                    patch(other, one.to())));
                 }
             }
         }
         return Fix.of("Swap the two cables between them.");
     }
 
-    private static Change patch(Evidence evidence, Cause.ByPatch set, Spot to) {
-        PatchEntry old = evidence.sound().patched().stream()
-                .filter(each -> each.device().equals(set.equipment())
-                        && each.from().equals(set.from())
-                        && each.to().equals(set.to()))
-                .map(Patched::entry)
-                .findFirst()
-                .orElse(null);
+    private static boolean leads(Evidence evidence, Patched patched, Address wanted) {
+        Address to = new Address(patched.device(), patched.to());
+        return to.equals(wanted) || evidence.signals().reach(to).contains(wanted);
+    }
+
+    private static Change patch(Patched set, Spot to) {
+        PatchEntry old = set.entry();
         return new Change.Patch(
-                set.equipment(),
+                set.device(),
                 new PatchEntry(
                         new LocalRef(set.from().toString()),
                         List.of(new LocalRef(to.toString())),
-                        old == null ? null : old.tap(),
-                        old == null ? null : old.gain(),
-                        old == null ? null : old.delay(),
-                        old == null ? null : old.life(),
-                        old == null ? null : old.note()));
+                        old.tap(),
+                        old.gain(),
+                        old.delay(),
+                        old.life(),
+                        old.note()));
     }
 }
