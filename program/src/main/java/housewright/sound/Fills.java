@@ -13,6 +13,7 @@ import housewright.model.Seats;
 import housewright.model.SpacePoint;
 import housewright.signal.FeedProof;
 import housewright.signal.PairProof;
+import housewright.signal.Signals;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -33,6 +34,7 @@ final class Fills {
 
     private final Ports ports;
     private final Project project;
+    private final Signals signals;
 
     private record Spot(String thing, double x, double y, double z) {
         double to(Spot other) {
@@ -44,24 +46,28 @@ final class Fills {
         }
     }
 
-    Fills(Ports ports, Project project) {
+    Fills(Ports ports, Project project, Signals signals) {
         this.ports = ports;
+        this.signals = signals;
         this.project = project;
     }
 
-    List<Fill> find(List<FeedProof> proofs) {
+    List<Fill> find() {
         Map<String, Map<Address, Map<String, PairProof>>> byRoom = new LinkedHashMap<>();
+        Map<String, Set<Address>> asked = new LinkedHashMap<>();
         Map<String, Set<Spot>> sources = new LinkedHashMap<>();
-        for (FeedProof proof : proofs) {
+        for (FeedProof proof : signals.proofs()) {
             if (proof.feed().never()) {
                 continue;
             }
             for (PairProof pair : proof.pairs()) {
                 Spot from = spot(pair.from().thing());
                 String room = room(pair.to().thing());
-                if (!pair.hops().isEmpty()
-                        && room != null
-                        && isLoudspeaker(pair.to().thing())) {
+                if (room == null || !isLoudspeaker(pair.to().thing())) {
+                    continue;
+                }
+                asked.computeIfAbsent(room, key -> new LinkedHashSet<>()).add(pair.to());
+                if (!pair.hops().isEmpty()) {
                     byRoom.computeIfAbsent(room, key -> new LinkedHashMap<>())
                             .computeIfAbsent(pair.from(), key -> new LinkedHashMap<>())
                             .merge(pair.to().thing(), pair, Fills::sooner);
@@ -79,12 +85,27 @@ final class Fills {
             Spot seats = room == null ? null : middle(room.seats());
             Set<Spot> begin = sources.get(id);
             if (room != null && seats != null && begin != null) {
+                asked.getOrDefault(id, Set.of()).forEach(to -> reach(to, bySource));
                 Map<String, Fill> byFill = new LinkedHashMap<>();
                 bySource.values().forEach(ways -> add(room, middle(begin), seats, ways, speed, byFill));
                 fills.addAll(byFill.values());
             }
         });
         return List.copyOf(fills);
+    }
+
+    /** A loudspeaker none of whose own feeds arrives: something else may play there. */
+    private void reach(Address to, Map<Address, Map<String, PairProof>> bySource) {
+        if (bySource.values().stream().anyMatch(ways -> ways.containsKey(to.thing()))) {
+            return;
+        }
+        for (Map.Entry<Address, Map<String, PairProof>> each : bySource.entrySet()) {
+            PairProof way = signals.findWay(each.getKey(), to).orElse(null);
+            if (way != null) {
+                each.getValue().put(to.thing(), way);
+                return;
+            }
+        }
     }
 
     private static PairProof sooner(PairProof one, PairProof other) {

@@ -38,7 +38,7 @@ public final class Sound {
         patched = patched(types.project(), moment);
         voices = new Voices(ports, signals).find();
         alignments = new Alignments(ports).find(signals.proofs());
-        fills = new Fills(ports, types.project()).find(signals.proofs());
+        fills = new Fills(ports, types.project(), signals).find();
         clockDomains = new ClockDomains(ports, types.project(), moment).find(cabling);
     }
 
