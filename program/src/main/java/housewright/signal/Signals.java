@@ -9,13 +9,12 @@ import housewright.model.Remarks;
 import housewright.model.Signal;
 import housewright.model.Types;
 import housewright.unit.Level;
-import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.BitSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -94,28 +93,37 @@ public final class Signals {
         return new Levels(graph, atSource).along(proof.hops());
     }
 
-    /** Every place that a signal from here gets to, nearest first; none where that place is not there. */
-    public Set<Address> reach(Address from) {
-        Set<Address> reached = new LinkedHashSet<>();
+    /**
+     * Whether a signal from here gets to any place that is wanted. The places are asked about once each, the fewest
+     * steps first, until one is.
+     */
+    public boolean reaches(Address from, Predicate<Address> wanted) {
         int source = graph.end(from, true);
         if (source < 0) {
-            return reached;
+            return false;
         }
         BitSet seen = new BitSet(graph.nodes);
-        ArrayDeque<Integer> next = new ArrayDeque<>(List.of(source));
+        int[] next = new int[64];
+        int count = 1;
+        next[0] = source;
         seen.set(source);
-        while (!next.isEmpty()) {
-            int node = next.remove();
-            for (int edge = graph.start[node]; edge < graph.start[node + 1]; edge++) {
+        for (int at = 0; at < count; at++) {
+            for (int edge = graph.start[next[at]], end = graph.start[next[at] + 1]; edge < end; edge++) {
                 int to = graph.to[edge];
-                if (!seen.get(to)) {
-                    seen.set(to);
-                    reached.add(graph.address(to));
-                    next.add(to);
+                if (seen.get(to)) {
+                    continue;
                 }
+                if (wanted.test(graph.address(to))) {
+                    return true;
+                }
+                seen.set(to);
+                if (count == next.length) {
+                    next = Arrays.copyOf(next, count * 2);
+                }
+                next[count++] = to;
             }
         }
-        return reached;
+        return false;
     }
 
     /** The path of least delay between two places, whether a feed asks for it or not; empty where there is none. */

@@ -1,11 +1,11 @@
 package housewright.sound;
 
+import housewright.model.Carries;
 import housewright.model.Port;
 import housewright.model.Ref.Address;
 import housewright.model.Signal;
 import housewright.signal.FeedProof;
 import housewright.signal.Hop;
-import housewright.signal.PairProof;
 import housewright.unit.Level;
 import housewright.unit.Unit;
 import java.util.LinkedHashMap;
@@ -30,8 +30,9 @@ final class Alignments {
 
     List<Alignment> find(List<FeedProof> proofs) {
         for (FeedProof proof : proofs) {
-            for (PairProof pair : proof.pairs()) {
-                follow(pair.hops());
+            Carries carries = proof.feed().carries();
+            if (carries == null || carries == Carries.AUDIO) {
+                proof.pairs().forEach(pair -> follow(pair.hops()));
             }
         }
         return List.copyOf(found.values());

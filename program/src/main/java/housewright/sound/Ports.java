@@ -63,9 +63,8 @@ final class Ports {
     @Nullable
     Port port(Address at) {
         Shape shape = shape(at.thing());
-        return shape == null
-                ? null
-                : shape.findSocket(at.spot().name()).map(Socket::port).orElse(null);
+        Socket socket = shape == null ? null : shape.sockets().get(at.spot().name());
+        return socket == null ? null : socket.port();
     }
 
     /** It states a latency for sound above 0, so it converts: the reading that levels go by. */

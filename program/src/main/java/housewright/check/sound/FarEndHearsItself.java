@@ -56,9 +56,9 @@ final class FarEndHearsItself implements Rule {
         from.forEach((host, heard) -> {
             List<Asked> sent = to.getOrDefault(host, List.of());
             for (Asked voice : sent.isEmpty() ? List.<Asked>of() : heard) {
-                Set<Address> reached = evidence.signals().reach(voice.at());
                 sent.stream()
-                        .filter(each -> reached.contains(each.at()) && !asks(each.feed(), voice.at()))
+                        .filter(each -> !asks(each.feed(), voice.at()))
+                        .filter(each -> evidence.signals().reaches(voice.at(), each.at()::equals))
                         .findFirst()
                         .ifPresent(each -> findings.add(finding(host, voice, each)));
             }

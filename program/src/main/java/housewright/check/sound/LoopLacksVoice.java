@@ -103,9 +103,11 @@ final class LoopLacksVoice implements Rule {
     }
 
     private static boolean isInLoop(Evidence evidence, Address from) {
-        return evidence.signals().reach(from).stream()
-                .anyMatch(at ->
-                        at.spot().name().equals("field") && evidence.sound().isKind(at.thing(), Kind.HEARING_LOOP));
+        return evidence.signals()
+                .reaches(
+                        from,
+                        at -> at.spot().name().equals("field")
+                                && evidence.sound().isKind(at.thing(), Kind.HEARING_LOOP));
     }
 
     /** Patches its channel as that of the other is patched, where that leads to the loop. */

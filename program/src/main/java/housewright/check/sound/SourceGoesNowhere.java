@@ -57,19 +57,18 @@ final class SourceGoesNowhere implements Rule {
 
     private static void check(Evidence evidence, Address source, List<Finding> findings) {
         Sound sound = evidence.sound();
-        Address last = null;
-        for (Address at : evidence.signals().reach(source)) {
+        Address[] furthest = new Address[1];
+        boolean heard = evidence.signals().reaches(source, at -> {
             if (at.thing().equals(source.thing())) {
-                continue;
+                return false;
             }
+            furthest[0] = at;
             Shape shape = sound.findShape(at.thing()).orElse(null);
-            if (shape == null
+            return shape == null
                     || !shape.model().portsKnown()
-                    || shape.points().contains(at.spot().name())) {
-                return; // it is heard there, or nobody knows
-            }
-            last = at;
-        }
+                    || shape.points().contains(at.spot().name()); // it is heard there, or nobody knows
+        });
+        Address last = heard ? null : furthest[0];
         if (last != null && isPatched(sound, last.thing())) {
             findings.add(CARD.finding(
                     Severity.FIX,

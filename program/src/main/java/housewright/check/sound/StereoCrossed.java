@@ -10,13 +10,14 @@ import housewright.finding.Subject;
 import housewright.model.LocalRef;
 import housewright.model.LocalRef.Spot;
 import housewright.model.PatchEntry;
-import housewright.model.Ref;
 import housewright.model.Ref.Address;
 import housewright.model.Stage;
 import housewright.model.Words;
 import housewright.model.change.Change;
 import housewright.sound.Patched;
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -60,32 +61,40 @@ final class StereoCrossed implements Rule {
 
     @Override
     public Stream<Finding> check(Evidence evidence) {
-        List<Pair> pairs = new ArrayList<>();
-        for (Map.Entry<String, List<Ref>> each : evidence.project().pairs().entrySet()) {
-            List<Address> sides = each.getValue().stream()
-                    .flatMap(ref -> ref.addresses().stream())
-                    .toList();
-            if (sides.size() == 2 && evidence.project().pairs().size() > 1) {
-                pairs.add(new Pair(
-                        each.getKey(),
-                        sides.getFirst(),
-                        sides.getLast(),
-                        evidence.signals().reach(sides.getFirst()),
-                        evidence.signals().reach(sides.getLast())));
+        Map<String, List<Address>> both = new LinkedHashMap<>();
+        Set<Address> all = new HashSet<>();
+        evidence.project().pairs().forEach((name, refs) -> {
+            List<Address> sides =
+                    refs.stream().flatMap(ref -> ref.addresses().stream()).toList();
+            if (sides.size() == 2) {
+                both.put(name, sides);
+                all.addAll(sides);
             }
+        });
+        List<Pair> pairs = new ArrayList<>();
+        if (both.size() > 1) {
+            both.forEach((name, sides) -> {
+                Address left = sides.getFirst();
+                Address right = sides.getLast();
+                pairs.add(new Pair(name, left, right, among(evidence, left, all), among(evidence, right, all)));
+            });
         }
         List<Finding> findings = new ArrayList<>();
         for (Pair from : pairs) {
             for (Pair to : pairs) {
-                boolean next = pairs.stream()
-                        .filter(between -> between.isOther(from) && between.isOther(to))
-                        .noneMatch(between -> from.leadsTo(between) && between.leadsTo(to));
-                if (from.isOther(to) && next && from.crossedWith(to)) {
+                if (from.isOther(to) && from.crossedWith(to) && isNext(from, to, pairs)) {
                     findings.add(finding(evidence, from, to));
                 }
             }
         }
         return findings.stream();
+    }
+
+    /** No other pair lies on the way. */
+    private static boolean isNext(Pair from, Pair to, List<Pair> pairs) {
+        return pairs.stream()
+                .filter(between -> between.isOther(from) && between.isOther(to))
+                .noneMatch(between -> from.leadsTo(between) && between.leadsTo(to));
     }
 
     private static Finding finding(Evidence evidence, Pair from, Pair to) {
@@ -101,17 +110,26 @@ final class StereoCrossed implements Rule {
                 List.of(fix(evidence, from, to)));
     }
 
-    /** The first device in which both sides are patched on their ways: there they change over. */
+    private static Set<Address> among(Evidence evidence, Address from, Set<Address> all) {
+        Set<Address> reached = new HashSet<>();
+        evidence.signals().reaches(from, at -> {
+            if (all.contains(at)) {
+                reached.add(at);
+            }
+            return false;
+        });
+        return reached;
+    }
+
+    /** The last device in which both sides are patched on their ways: there they change over. */
     private static Fix fix(Evidence evidence, Pair from, Pair to) {
         List<Patched> left = new ArrayList<>();
         List<Patched> right = new ArrayList<>();
         for (Patched each : evidence.sound().patched()) {
             Address at = new Address(each.device(), each.from());
-            boolean fromLeft = at.equals(from.left()) || from.fromLeft().contains(at);
-            boolean fromRight = at.equals(from.right()) || from.fromRight().contains(at);
-            if (fromLeft && !fromRight && leads(evidence, each, to.right())) {
+            if (leads(evidence, from.left(), at) && leads(evidence, to(each), to.right())) {
                 left.add(each);
-            } else if (fromRight && !fromLeft && leads(evidence, each, to.left())) {
+            } else if (leads(evidence, from.right(), at) && leads(evidence, to(each), to.left())) {
                 right.add(each);
             }
         }
@@ -132,9 +150,12 @@ final class StereoCrossed implements Rule {
         return Fix.of("Swap the two cables between them.");
     }
 
-    private static boolean leads(Evidence evidence, Patched patched, Address wanted) {
-        Address to = new Address(patched.device(), patched.to());
-        return to.equals(wanted) || evidence.signals().reach(to).contains(wanted);
+    private static Address to(Patched patched) {
+        return new Address(patched.device(), patched.to());
+    }
+
+    private static boolean leads(Evidence evidence, Address from, Address wanted) {
+        return from.equals(wanted) || evidence.signals().reaches(from, wanted::equals);
     }
 
     private static Change patch(Patched set, Spot to) {
