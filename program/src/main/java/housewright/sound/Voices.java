@@ -69,6 +69,7 @@ final class Voices {
         double least = Double.MAX_VALUE;
         List<GainAt> gains = new ArrayList<>();
         Preamp preamp = null;
+        boolean digital = false;
         for (int i = 0; i < levels.size(); i++) {
             Hop hop = pair.hops().get(i);
             double set = ports.gain(hop.from());
@@ -77,9 +78,10 @@ final class Voices {
             }
             LevelAt at = levels.get(i);
             Port port = ports.port(at.at());
-            if (port != null && port.signal() == Signal.RADIO) {
-                break; // a new level begins at the receiver
+            if (port != null && (port.signal() == Signal.RADIO || (digital && port.signal() == Signal.ANALOG_AUDIO))) {
+                break; // a new level begins at a receiver; behind a converter it is a matter of faders
             }
+            digital |= at.level() != null && at.level().unit() == Unit.DBFS;
             if (preamp == null) {
                 preamp = preamp(port, at);
             }

@@ -63,7 +63,7 @@ final class PerformerHearsLate implements Rule {
                 Double allowed = allowed(evidence, pair, fills, ears);
                 if (allowed != null && pair.delayNanos() / 1e6 > allowed) {
                     late++;
-                    if (worst == null || pair.delayNanos() / limit > worst.delayNanos() / allowed) {
+                    if (worst == null || pair.delayNanos() / allowed > worst.delayNanos() / limit) {
                         worst = pair;
                         limit = allowed;
                     }
