@@ -30,7 +30,7 @@ import java.util.stream.Stream;
 final class FarEndHearsItself implements Rule {
     private static final Card CARD = new Card(
             "far-end-hears-itself",
-            "Is everybody who is connected from afar sent a mix without his own voice?",
+            "Is everybody who is connected from afar sent a mix without their own voice?",
             Set.of(Severity.FIX),
             new Source.CommonPractice(),
             Stage.DESIGN);
@@ -101,7 +101,7 @@ final class FarEndHearsItself implements Rule {
                         Subject.feed(sent.feed().id()),
                         Subject.feed(voice.feed().id()),
                         Subject.equipment(host)),
-                "Whoever is heard from " + voice.at().said() + " is sent his own voice again at "
+                "Whoever is heard from " + voice.at().said() + " is sent their own voice again at "
                         + sent.at().said() + ", and late.",
                 List.of(),
                 List.of(Fix.of(

@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class FullScaleDiffers implements Rule {
     static final Limit OVER = Limit.most("loudest output over what the input takes", 0, "dB");
-    static final Limit MUCH = Limit.most("of that, before it must be settled", 6, "dB");
+    static final Limit MUCH = Limit.most("over it before it must be settled", 6, "dB");
     static final Limit UNDER = Limit.most("range of the input that is never used", 12, "dB");
 
     private static final Card CARD = new Card(

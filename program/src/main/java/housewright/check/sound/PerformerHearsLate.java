@@ -35,7 +35,7 @@ final class PerformerHearsLate implements Rule {
 
     private static final Card CARD = new Card(
             "performer-hears-late",
-            "Does everybody hear his own voice soon enough to speak and sing by it?",
+            "Does everybody hear their own voice soon enough to speak and sing by it?",
             Set.of(Severity.FIX),
             new Source.Published(
                     "churchproduction.com on latency", "performers feel 5 to 10 ms, listeners notice 15 to 30 ms"),

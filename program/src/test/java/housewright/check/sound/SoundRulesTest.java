@@ -332,8 +332,9 @@ class SoundRulesTest {
                 base[0], base[1], base[2], base[3], base[4], base[5], "- link:1 -> ch-1\n", patch.formatted("main-L"));
         assertThat(said(rule, own)).isEmpty();
         assertThat(said(rule, all))
-                .containsExactly("fix Whoever is heard from call, usb 1 channel 1 is sent his own voice again at call,"
-                        + " usb 1 channel 1, and late.");
+                .containsExactly(
+                        "fix Whoever is heard from call, usb 1 channel 1 is sent their own voice again at call,"
+                                + " usb 1 channel 1, and late.");
     }
 
     @Test
