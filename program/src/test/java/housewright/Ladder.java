@@ -45,6 +45,7 @@ final class Ladder {
 
     /** The engines: one public entry class, public records of input and result, all else within the package. */
     private static final Set<String> ENGINES = Set.of("signal", "cable", "picture", "network");
+    private static final Set<String> ENGINES = Set.of("signal", "cable", "sound");
 
     /** Above the line: these may read the clock and use threads. */
     private static final Set<String> ABOVE_THE_LINE = Set.of("app", "cli", "library", "main");
@@ -78,7 +79,10 @@ final class Ladder {
         rung("picture", List.of("unit", "model", "signal"), "java.util.concurrent..");
         rung("network", List.of("unit", "model", "signal", "cable"), "java.util.concurrent..");
         rung("check", List.of("unit", "model", "finding", "signal", "cable", "picture", "network"));
+        rung("sound", List.of("unit", "model", "signal", "cable"), "java.util.concurrent");
+        rung("check", List.of("unit", "model", "finding", "signal", "cable", "sound"));
         rung("check.signal", List.of("unit", "model", "model.change", "finding", "signal", "check"));
+        rung("check.sound", List.of("unit", "model", "model.change", "finding", "signal", "cable", "sound", "check"));
         rung(
                 "check.picture",
                 List.of("unit", "model", "model.change", "finding", "signal", "cable", "picture", "check"));
@@ -104,6 +108,10 @@ final class Ladder {
                         "check.signal",
                         "check.picture",
                         "check.network"),
+                        "sound",
+                        "check",
+                        "check.signal",
+                        "check.sound"),
                 "java.util.concurrent..");
         rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
         rung(

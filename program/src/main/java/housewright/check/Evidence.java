@@ -11,6 +11,7 @@ import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
 import housewright.signal.Signals;
+import housewright.sound.Sound;
 import java.util.List;
 
 /** What a rule may ask: the project, and each trade's results, worked out when first asked for. */
@@ -49,6 +50,8 @@ public interface Evidence {
 
     /** The network at that moment. */
     Networks networks();
+    /** What becomes of sound at that moment: levels, delays in the air, clocks. */
+    Sound sound();
 
     /** The same project at another moment. */
     Evidence at(Moment other);

@@ -45,6 +45,31 @@ public record Equipment(
         vlans = Ordered.copy(vlans);
     }
 
+    /** The same, set otherwise. */
+    public Equipment with(Map<LocalRef, Setting> otherwise) {
+        return new Equipment(
+                id,
+                model,
+                at,
+                life,
+                circuit,
+                poweredBy,
+                otherwise,
+                unit,
+                secondary,
+                light,
+                gang,
+                terminator,
+                ip,
+                vlans,
+                partOf,
+                runsOn,
+                serial,
+                label,
+                was,
+                remarks);
+    }
+
     /** As it stands before the work, {@code was} taken in. */
     public Equipment today() {
         EquipmentToday was = this.was;

@@ -1,6 +1,7 @@
 package housewright.model;
 
 import housewright.unit.DataRate;
+import housewright.unit.Gain;
 import housewright.unit.Level;
 import housewright.unit.Power;
 import housewright.unit.Resistance;
@@ -38,6 +39,7 @@ public record Port(
         @Doc("Its own noise, referred to this port") @Nullable
         Level noise,
 
+        @Doc("Most gain of its preamplifier") @Nullable Gain maxGain,
         @Nullable Resistance impedance,
         @Doc("Least load it may drive") @Nullable Resistance minLoad,
         @Doc("Power it gives or takes") @Nullable Power power,

@@ -43,8 +43,8 @@ public final class Shape {
     }
 
     private static final Port PASSIVE = new Port(
-            null, null, null, true, null, null, null, null, null, null, null, null, null, null, null, null, List.of(),
-            null, null, null);
+            null, null, null, true, null, null, null, null, null, null, null, null, null, null, null, null, null,
+            List.of(), null, null, null);
 
     public static Shape of(Model model) {
         return new Shape(model);

@@ -25,7 +25,13 @@ final class Levels {
     private @Nullable String lost;
 
     Levels(SignalGraph graph) {
+        this(graph, null);
+    }
+
+    /** @param atSource the level that the source itself gives; null where only its output says */
+    Levels(SignalGraph graph, @Nullable Level atSource) {
         this.graph = graph;
+        this.level = atSource;
     }
 
     List<LevelAt> along(List<Hop> hops) {

@@ -167,7 +167,7 @@ final class PossibleSettings {
                     Setting old = equipment.set().get(ref);
                     Setting set = old == null || old.on() != null || k.startsWith("switch ")
                             ? new Setting(true, null, null, null, false, null)
-                            : new Setting(null, old.gain(), old.phantom(), old.delay(), false, old.note());
+                            : old.open();
                     return new Step.Done(
                             List.of(new Change.Put(
                                     Section.EQUIPMENT,

@@ -3,13 +3,19 @@ package housewright.signal;
 import housewright.model.Feed;
 import housewright.model.Library;
 import housewright.model.Project;
+import housewright.model.Ref;
 import housewright.model.Ref.Address;
+import housewright.model.Remarks;
 import housewright.model.Signal;
 import housewright.model.Types;
 import java.util.ArrayList;
+import housewright.unit.Level;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -84,6 +90,62 @@ public final class Signals {
     /** The level at the end of each hop of a proof's path. */
     public List<LevelAt> levels(PairProof proof) {
         return new Levels(graph).along(proof.hops());
+    }
+
+    /** The same where the level that the source itself gives is known and the first output states none. */
+    public List<LevelAt> levels(PairProof proof, Level atSource) {
+        return new Levels(graph, atSource).along(proof.hops());
+    }
+
+    /**
+     * Whether a signal from here gets to any place that is wanted. The places are asked about once each, the fewest
+     * steps first, until one is.
+     */
+    public boolean reaches(Address from, Predicate<Address> wanted) {
+        int source = graph.end(from, true);
+        if (source < 0) {
+            return false;
+        }
+        BitSet seen = new BitSet(graph.nodes);
+        int[] next = new int[64];
+        int count = 1;
+        next[0] = source;
+        seen.set(source);
+        for (int at = 0; at < count; at++) {
+            for (int edge = graph.start[next[at]], end = graph.start[next[at] + 1]; edge < end; edge++) {
+                int to = graph.to[edge];
+                if (seen.get(to)) {
+                    continue;
+                }
+                if (wanted.test(graph.address(to))) {
+                    return true;
+                }
+                seen.set(to);
+                if (count == next.length) {
+                    next = Arrays.copyOf(next, count * 2);
+                }
+                next[count++] = to;
+            }
+        }
+        return false;
+    }
+
+    /** The path of least delay between two places, whether a feed asks for it or not; empty where there is none. */
+    public Optional<PairProof> findWay(Address from, Address to) {
+        Feed feed = new Feed(
+                "",
+                false,
+                List.of(new Ref(from.toString())),
+                List.of(new Ref(to.toString())),
+                null,
+                null,
+                List.of(),
+                Remarks.NONE);
+        Asked asked = new Asked(feed, graph);
+        return asked.pairs.stream()
+                .map(pair -> new Prover(graph, true).prove(asked, pair))
+                .filter(proof -> !proof.hops().isEmpty())
+                .findFirst();
     }
 
     /** The way to where a pair stops; empty where it does not begin, and where the pair has a path. */

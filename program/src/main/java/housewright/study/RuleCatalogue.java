@@ -6,6 +6,7 @@ import housewright.check.cable.CableRules;
 import housewright.check.network.NetworkRules;
 import housewright.check.picture.PictureRules;
 import housewright.check.signal.SignalRules;
+import housewright.check.sound.SoundRules;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,6 +20,7 @@ public final class RuleCatalogue {
         rules.addAll(CableRules.all());
         rules.addAll(PictureRules.all());
         rules.addAll(NetworkRules.all());
+        rules.addAll(SoundRules.all());
         rules.add(new RuleSettings(rules));
         return List.copyOf(rules);
     }

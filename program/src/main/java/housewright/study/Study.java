@@ -20,6 +20,7 @@ import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
 import housewright.signal.Signals;
+import housewright.sound.Sound;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -40,6 +41,7 @@ public final class Study implements Evidence {
     private final Once<Cabling> cabling;
     private final Once<Pictures> pictures;
     private final Once<Networks> networks;
+    private final Once<Sound> sound;
     private final Once<Findings> findings;
     private final Once<Verdict> verdict;
     private final Map<String, Once<List<Mend>>> mends = new ConcurrentHashMap<>();
@@ -53,6 +55,7 @@ public final class Study implements Evidence {
         this.cabling = new Once<>(() -> Cabling.of(types, moment));
         this.pictures = new Once<>(() -> Pictures.of(types, signals.get()));
         this.networks = new Once<>(() -> Networks.of(types, signals.get(), cabling.get()));
+        this.sound = new Once<>(() -> Sound.of(types, moment, signals(), cabling()));
         this.findings = new Once<>(() -> Checks.run(rules, this));
         this.verdict = new Once<>(() -> Verdict.of(this));
     }
@@ -112,6 +115,8 @@ public final class Study implements Evidence {
     @Override
     public Networks networks() {
         return networks.get();
+    public Sound sound() {
+        return sound.get();
     }
 
     /** Every feed's proof, in the order of the file. */

@@ -30,6 +30,7 @@ public record Mistake(
     static final List<String> TRADES = List.of("signal", "joining");
     static final List<String> TRADES = List.of("signal", "cable");
     static final List<String> TRADES = List.of("signal", "picture", "network");
+    static final List<String> TRADES = List.of("signal", "sound");
 
     public static List<Mistake> all() {
         List<Mistake> all = new ArrayList<>();

@@ -239,7 +239,7 @@ final class Kit {
         Port port() {
             return new Port(
                     in, out, both, passive, protocol, connector, channels, level, nominal, max, null, null, null, null,
-                    null, null, formats, null, null, null);
+                    null, null, null, formats, null, null, null);
         }
     }
 }

@@ -1,0 +1,105 @@
+package housewright.sound;
+
+import housewright.model.Equipment;
+import housewright.model.Latency;
+import housewright.model.LocalRef;
+import housewright.model.LocalRef.Spot;
+import housewright.model.Model;
+import housewright.model.Port;
+import housewright.model.Ref.Address;
+import housewright.model.Setting;
+import housewright.model.Shape;
+import housewright.model.Shape.Socket;
+import housewright.model.Types;
+import housewright.signal.Moment;
+import housewright.unit.Delay;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
+
+/** Looks up what stands at an address at a moment: the thing, its type, the socket, the gain that is set. */
+final class Ports {
+    private final Types types;
+    private final Moment moment;
+    private final Map<String, Optional<Shape>> shapes = new ConcurrentHashMap<>();
+    private final Map<String, Optional<Equipment>> things = new ConcurrentHashMap<>();
+    private final Map<String, Map<Spot, Double>> gains = new ConcurrentHashMap<>();
+
+    Ports(Types types, Moment moment) {
+        this.types = types;
+        this.moment = moment;
+    }
+
+    /** The thing as it is at the moment; null where it is not there. */
+    @Nullable
+    Equipment thing(String id) {
+        return things.computeIfAbsent(
+                        id,
+                        key -> Optional.ofNullable(types.project().equipment().get(key))
+                                .filter(each -> moment.isThere("equipment", key, each.life()))
+                                .map(each -> moment.isDone("equipment", key) ? each : each.today()))
+                .orElse(null);
+    }
+
+    @Nullable
+    Model model(String thing) {
+        Shape shape = shape(thing);
+        return shape == null ? null : shape.model();
+    }
+
+    @Nullable
+    Shape shape(String thing) {
+        Equipment equipment = thing(thing);
+        String type = equipment == null ? null : equipment.model();
+        return type == null
+                ? null
+                : shapes.computeIfAbsent(type, key -> types.findModel(key).map(Shape::of))
+                        .orElse(null);
+    }
+
+    /** The socket; null at a point and where the type has no such socket. */
+    @Nullable
+    Port port(Address at) {
+        Shape shape = shape(at.thing());
+        Socket socket = shape == null ? null : shape.sockets().get(at.spot().name());
+        return socket == null ? null : socket.port();
+    }
+
+    /** It states a latency for sound above 0, so it converts: the reading that levels go by. */
+    boolean digitalInside(String thing) {
+        Model model = model(thing);
+        Latency latency = model == null ? null : model.latency();
+        if (latency == null) {
+            return false;
+        }
+        Delay own = latency.audio() != null ? latency.audio() : latency.all();
+        return own != null && own.value() > 0;
+    }
+
+    /** Gain set at a port, channel or point, in dB; 0 where none is. */
+    double gain(Address at) {
+        Map<Spot, Double> set = gains.computeIfAbsent(at.thing(), this::gains);
+        Double own = set.get(at.spot());
+        if (own == null && at.spot().channel() != null) {
+            own = set.get(new Spot(at.spot().name(), null));
+        }
+        return own == null ? 0 : own;
+    }
+
+    private Map<Spot, Double> gains(String thing) {
+        Map<Spot, Double> all = new HashMap<>();
+        Equipment equipment = thing(thing);
+        if (equipment != null) {
+            for (Map.Entry<LocalRef, Setting> each : equipment.set().entrySet()) {
+                if (each.getValue().gain() != null) {
+                    for (Spot spot : each.getKey().spots()) {
+                        all.merge(spot, each.getValue().gain().decibels(), Double::sum);
+                    }
+                }
+            }
+        }
+        return all;
+    }
+}
