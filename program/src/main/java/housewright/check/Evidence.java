@@ -50,6 +50,7 @@ public interface Evidence {
 
     /** The network at that moment. */
     Networks networks();
+
     /** What becomes of sound at that moment: levels, delays in the air, clocks. */
     Sound sound();
 

@@ -1,8 +1,8 @@
 package housewright.study;
 
 import housewright.check.Rule;
-import housewright.check.joining.JoiningRules;
 import housewright.check.cable.CableRules;
+import housewright.check.joining.JoiningRules;
 import housewright.check.network.NetworkRules;
 import housewright.check.picture.PictureRules;
 import housewright.check.signal.SignalRules;
@@ -18,9 +18,9 @@ public final class RuleCatalogue {
         List<Rule> rules = new ArrayList<>(SignalRules.all());
         rules.addAll(JoiningRules.all());
         rules.addAll(CableRules.all());
+        rules.addAll(SoundRules.all());
         rules.addAll(PictureRules.all());
         rules.addAll(NetworkRules.all());
-        rules.addAll(SoundRules.all());
         rules.add(new RuleSettings(rules));
         return List.copyOf(rules);
     }

@@ -115,6 +115,9 @@ public final class Study implements Evidence {
     @Override
     public Networks networks() {
         return networks.get();
+    }
+
+    @Override
     public Sound sound() {
         return sound.get();
     }
