@@ -63,7 +63,7 @@ final class Alignments {
                 }
             } else if (ports.digitalInside(hop.to().thing())) {
                 if (peak != null && out != null && port.max() != null && isElectrical(port.max())) {
-                    double inputGain = i + 1 < hops.size() ? hops.get(i + 1).gainDb() : 0;
+                    double inputGain = i + 1 < hops.size() ? inputGain(hops.get(i + 1)) : 0;
                     found.putIfAbsent(
                             out + " " + hop.to(),
                             new Alignment(
@@ -75,6 +75,12 @@ final class Alignments {
                 peak = null;
             }
         }
+    }
+
+    /** What is gained at the input itself; an amplifier's gain into its loudspeakers comes after it. */
+    private double inputGain(Hop onward) {
+        Port port = ports.port(onward.to());
+        return port != null && port.signal() == Signal.SPEAKER ? 0 : onward.gainDb();
     }
 
     private @Nullable Double peak(Port port, Address at) {
