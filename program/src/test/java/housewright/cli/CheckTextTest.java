@@ -86,7 +86,7 @@ class CheckTextTest {
         String two = SURVEY.replace(
                 "C2: {from: desk.out-1, to: unknown}",
                 "C2: {type: mic-cable, from: mic.out, to: left.in, length: 9 m}");
-        assertThat(check(two)).contains("▲ fix   mic, out has 2 cables in it: C1, C2.");
+        assertThat(check(two)).contains("■ stop  mic, out has 2 cables in it: C1, C2.");
         assertThat(
                         check(
                                 two
@@ -94,6 +94,6 @@ class CheckTextTest {
                 .contains(
                         "Switched off: mic, out has 2 cables in it: C1, C2. [two-cables-one-port] Because: A Y lead until\n"
                                 + "              Friday.")
-                .doesNotContain("▲");
+                .doesNotContain("■");
     }
 }
