@@ -245,7 +245,20 @@ final class CheckText {
         for (PairProof pair : proof.pairs()) {
             longest = Math.max(longest, pair.delayNanos());
         }
+        if (feed.never()) {
+            return feed.id() + keptOutBy(proof);
+        }
         return longest == 0 ? feed.id() : feed.id() + "\u00A0(" + Figures.trimmed(longest / 1e6, 1) + "\u00A0ms)";
+    }
+
+    /** A never-feed that holds only by a switch or a mute says so: somebody may press it. */
+    private static String keptOutBy(FeedProof proof) {
+        return proof.pairs().stream()
+                .flatMap(pair -> pair.assumed().stream())
+                .filter(word -> word.endsWith(" stays off") || word.endsWith(" stays muted"))
+                .findFirst()
+                .map(word -> " (only while " + word + ")")
+                .orElse("");
     }
 
     /** What the proofs rest on; false where there are none to speak of. */
@@ -263,7 +276,7 @@ final class CheckText {
         if (!paths) {
             return false;
         }
-        List<String> taken = new ArrayList<>(List.of("faders open", "switches as set"));
+        List<String> taken = new ArrayList<>(FeedText.ALWAYS_TAKEN);
         int shown = all ? assumed.size() : Math.min(MOST_ASSUMED, assumed.size());
         taken.addAll(List.copyOf(assumed).subList(0, shown));
         if (assumed.size() > shown) {

@@ -136,6 +136,14 @@ final class FeedText {
         }
     }
 
+    /** What every proof takes for granted. */
+    static final List<String> ALWAYS_TAKEN = List.of(
+            "faders open",
+            "switches as set",
+            "everything has power",
+            "vision mixers cut to it",
+            "lamps addressed and in a look that lights them");
+
     /** What is said where there is no mend. */
     static String noMend(Study study) {
         return study.moment().equals(Moment.target())

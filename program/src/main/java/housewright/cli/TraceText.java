@@ -124,7 +124,7 @@ final class TraceText {
         }
         if (!pair.hops().isEmpty()) {
             String more = pair.assumed().isEmpty() ? "" : "; " + String.join("; ", pair.assumed());
-            page.hanging("  Taken for granted: ", "faders open; switches as set" + more + ".");
+            page.hanging("  Taken for granted: ", String.join("; ", FeedText.ALWAYS_TAKEN) + more + ".");
         } else if (!pair.assumed().isEmpty()) {
             page.hanging("  Taken for granted: ", String.join("; ", pair.assumed()) + ".");
         }
@@ -171,7 +171,7 @@ final class TraceText {
         boolean anyLevel = levels.stream().anyMatch(level -> level.level() != null);
         boolean anyHeadroom = levels.stream().anyMatch(level -> level.headroom() != null);
         boolean anyGain = hops.stream().anyMatch(hop -> hop.gainDb() != 0);
-        page.line(Ink.FAINT, columns("", "after", anyGain, "gain", anyLevel, "level", anyHeadroom, "headroom"));
+        page.line(Ink.FAINT, columns("", "after", anyGain, "gain", anyLevel, "nominal", anyHeadroom, "headroom"));
         long delay = pair.delayNanos();
         for (Hop hop : hops) {
             delay -= hop.delayNanos();

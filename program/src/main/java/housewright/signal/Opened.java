@@ -38,7 +38,7 @@ final class Opened {
             }
         }
         Set<String> gates = new LinkedHashSet<>();
-        for (int at = before[destination] < 0 ? source : destination; at != source; at = before[at]) {
+        for (int at = destination; before[destination] >= 0; at = before[at]) {
             String gate = graph.gatedBy.get(at);
             if (gate != null) {
                 gates.add(
@@ -46,6 +46,9 @@ final class Opened {
                                 ? graph.address(at).said() + " stays muted"
                                 : "the switch " + gate + " of "
                                         + Said.name(graph.piece(at).id()) + " stays off");
+            }
+            if (at == source) {
+                break;
             }
         }
         return List.copyOf(gates).reversed();
