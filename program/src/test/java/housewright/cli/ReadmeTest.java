@@ -25,13 +25,13 @@ class ReadmeTest {
             "the lectern's lead is pulled",
             "the click's channel is in the main mix",
             "the interpretation goes on into a box that nobody has opened",
-            "a delay is left over in the singer's wedge",
-            "two inputs are patched to one channel of the embedder",
-            "a network lead is in a socket for personal mixers",
-            "two leads are drawn into one socket of the switch",
-            "the recorder plays back into the mix that it records",
-            "the choir goes to the fills twice, the second time later",
-            "nobody delays the stream's sound");
+            "nobody delays the stream's sound",
+            "an amplifier's output goes into the powered subwoofer",
+            "a ribbon microphone stands on the table and phantom power is on",
+            "thin coax from the side camera",
+            "the left fill waits for nothing",
+            "the visitor's laptop protects what it sends",
+            "the second receiver has the first one's address");
 
     @Test
     void theTenFindingsAreWhatIsPrinted() throws IOException {
