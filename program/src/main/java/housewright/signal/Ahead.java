@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The least it could cost to get from place to place over what is there and what could be: what a search for the
@@ -36,6 +37,8 @@ final class Ahead {
     private final Map<Step, List<Integer>> shared = new HashMap<>();
 
     private final Map<Integer, long[]> costs = new HashMap<>();
+    private final Map<Integer, long[]> costsWithFree = new HashMap<>();
+    private @Nullable Step lastFree;
     private final Map<Integer, long[]> delays = new HashMap<>();
     private final Map<Integer, long[]> costsFrom = new HashMap<>();
 
@@ -94,7 +97,10 @@ final class Ahead {
                 long cost = 0;
                 Step gate = possible.gate(node); // paid for on the way in
                 for (Step step : offer.steps()) {
-                    cost += step.equals(gate) ? 0 : step.cost();
+                    if (step.equals(gate)) {
+                        continue;
+                    }
+                    cost += step.cost();
                     List<Integer> own = shared.get(step);
                     if (own != null) {
                         own.add(arcs.count);
@@ -150,15 +156,21 @@ final class Ahead {
         return costs.computeIfAbsent(target, key -> least(target, false, arcs.cost, true));
     }
 
-    /** The same where this step costs nothing. */
+    /** The same where this step costs nothing; kept for one such step at a time, since they are asked for in turn. */
     long[] costTo(int target, Step free) {
         List<Integer> own = shared.get(free);
         if (own == null || own.isEmpty()) {
             return costTo(target);
         }
-        long[] cost = arcs.cost.clone();
-        own.forEach(arc -> cost[arc] -= free.cost());
-        return least(target, false, cost, true);
+        if (!free.equals(lastFree)) {
+            lastFree = free;
+            costsWithFree.clear();
+        }
+        return costsWithFree.computeIfAbsent(target, key -> {
+            long[] cost = arcs.cost.clone();
+            own.forEach(arc -> cost[arc] -= free.cost());
+            return least(target, false, cost, true);
+        });
     }
 
     /** By node, the least delay from it to the target, in nanoseconds. */
