@@ -31,6 +31,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -41,7 +42,7 @@ import org.jspecify.annotations.Nullable;
  * Mends by trying every small set of what could be done. What could be done is written down here once more, from what
  * the engine says it does: entries that a type allows (2 minutes, and 1 for each that they replace), switches and mutes
  * (1), contested entries down to one (1 each), new cables between free ports (10 minutes and half a minute a metre),
- * far ends moved within a device (5), cables kept that were to be struck (1), converters between free ports (20 and
+ * far ends moved within a device (5), two plugs exchanged (5), cables kept that were to be struck (1), converters between free ports (20 and
  * their cables). No cable goes into a port that has one. Equipment without a place is 10 m away, and what is beside it 2 m.
  */
 final class SlowMend {
@@ -124,6 +125,7 @@ final class SlowMend {
             }
         }
         cables(graph, all);
+        exchanges(graph, all);
         return all;
     }
 
@@ -317,6 +319,52 @@ final class SlowMend {
                 }
             }
         }
+    }
+
+    /** Two cables of a type that change places at one end, where they are side by side at either. */
+    private void exchanges(SlowGraph graph, List<Candidate> all) {
+        List<Cable> plain = project.cables().values().stream()
+                .filter(cable -> cable.life().target() && cable.was() == null)
+                .filter(cable -> cable.from().ref() != null && cable.to().ref() != null)
+                .filter(cable -> graph.isThere(thing(cable.from())) && graph.isThere(thing(cable.to())))
+                .toList();
+        for (Cable first : plain) {
+            for (Cable second : plain) {
+                if (first != second && Objects.equals(first.type(), second.type())) {
+                    for (End one : List.of(first.from(), first.to())) {
+                        for (End other : List.of(second.from(), second.to())) {
+                            exchange(graph, first, one, second, other, all);
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    private void exchange(SlowGraph graph, Cable first, End one, Cable second, End other, List<Candidate> all) {
+        End firstFar = one == first.from() ? first.to() : first.from();
+        End secondFar = other == second.from() ? second.to() : second.from();
+        Port out = port(graph, one);
+        Port in = port(graph, other);
+        boolean sideBySide = thing(one).equals(thing(secondFar)) || thing(other).equals(thing(firstFar));
+        if (out == null
+                || in == null
+                || !out.leaves()
+                || !in.arrives()
+                || !fits(out, in)
+                || !sideBySide
+                || thing(one).equals(thing(other))
+                || cablesAt(graph, one.text()) != 1
+                || cablesAt(graph, other.text()) != 1) {
+            return;
+        }
+        Cable joined = cable(first.id(), one.text(), other.text(), first.life());
+        Cable rest = cable(second.id(), secondFar.text(), firstFar.text(), second.life());
+        all.add(new Candidate(
+                now -> List.of(put(joined), put(rest)),
+                new Price(BigDecimal.ZERO, 5, 2),
+                Set.of("cable " + first.id(), "cable " + second.id()),
+                over(new Cause.ByCable(first.id()))));
     }
 
     private static boolean isThere(SlowGraph graph, End end) {
