@@ -196,6 +196,13 @@ public final class Parts {
                         patch.entry().join().text());
             case Change.Unpatch unpatch ->
                 new ChangePart(Does.UNPATCH, "patch." + unpatch.device(), unpatch.from() + " -> " + unpatch.to());
+            case Change.Repatch repatch -> new ChangePart(Does.PUT, "patch." + repatch.device(), null);
+            case Change.Pair pair ->
+                new ChangePart(pair.channels().isEmpty() ? Does.DROP : Does.PUT, "pairs." + pair.id(), null);
+            case Change.Describe describe -> new ChangePart(Does.PUT, "project", null);
+            case Change.Exempt exempt -> new ChangePart(Does.PUT, "exempt", null);
+            case Change.Arrange arrange ->
+                new ChangePart(Does.PUT, arrange.section().path(), null);
         };
     }
 

@@ -1,9 +1,13 @@
 package housewright.model.change;
 
+import housewright.model.About;
+import housewright.model.Exemption;
 import housewright.model.LocalRef.Spot;
 import housewright.model.PatchEntry;
 import housewright.model.Project;
+import housewright.model.Ref;
 import java.util.List;
+import java.util.Set;
 
 /** One edit of a project. A list of changes is applied in order, as one batch. */
 public sealed interface Change {
@@ -26,6 +30,37 @@ public sealed interface Change {
     /** The join from one place to one other is not set in the device; what a longer entry also joins stays. */
     record Unpatch(String device, Spot from, Spot to) implements Change {}
 
+    /** These are all the entries of the device, in this order; none takes its patch away. */
+    record Repatch(String device, List<PatchEntry> entries) implements Change {
+        public Repatch {
+            entries = List.copyOf(entries);
+        }
+    }
+
+    /** The channels belong together under this name, left first; none takes the name away. */
+    record Pair(String id, List<Ref> channels) implements Change {
+        public Pair {
+            channels = List.copyOf(channels);
+        }
+    }
+
+    /** What the job is, and what holds throughout, is this. */
+    record Describe(About about) implements Change {}
+
+    /** These are all the rules switched off, in this order. */
+    record Exempt(List<Exemption> exemptions) implements Change {
+        public Exempt {
+            exemptions = List.copyOf(exemptions);
+        }
+    }
+
+    /** The entities of a section stand in this order; those not named stay behind the others, as they were. */
+    record Arrange(Section section, List<String> ids) implements Change {
+        public Arrange {
+            ids = List.copyOf(ids);
+        }
+    }
+
     /** Gives the project with the changes made, in order. */
     static Project apply(Project project, List<Change> changes) {
         Project changed = project;
@@ -33,5 +68,18 @@ public sealed interface Change {
             changed = Edit.apply(changed, change);
         }
         return changed;
+    }
+
+    /** What makes the second project of the first, in the order of the sections; none where they are the same. */
+    static List<Change> between(Project before, Project after) {
+        return Difference.between(before, after);
+    }
+
+    /**
+     * What the change touches, finely enough that two changes which share no subject can both be kept, whichever comes
+     * first: {@code equipment.desk-1}, {@code patch.desk-1.ch-3} (the place patched into), {@code project}.
+     */
+    default Set<String> subjects() {
+        return Touched.by(this);
     }
 }

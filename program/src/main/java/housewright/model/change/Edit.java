@@ -1,16 +1,20 @@
 package housewright.model.change;
 
+import housewright.model.About;
+import housewright.model.Exemption;
 import housewright.model.Join;
 import housewright.model.Lighting;
 import housewright.model.LocalRef;
 import housewright.model.LocalRef.Spot;
 import housewright.model.PatchEntry;
 import housewright.model.Project;
+import housewright.model.Ref;
 import housewright.model.Venue;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Makes one change. */
 final class Edit {
@@ -21,31 +25,75 @@ final class Edit {
             case Change.Put put -> {
                 Map<String, Record> entities = new LinkedHashMap<>(put.section().of(project));
                 entities.put(put.id(), put.entity());
-                yield with(project, put.section(), entities, project.patch());
+                yield with(project, put.section(), entities);
             }
             case Change.Drop drop -> {
                 Map<String, Record> entities =
                         new LinkedHashMap<>(drop.section().of(project));
                 entities.remove(drop.id());
-                yield with(project, drop.section(), entities, project.patch());
+                yield with(project, drop.section(), entities);
             }
-            case Change.Patch patch -> {
-                List<PatchEntry> entries = new ArrayList<>(project.patch().getOrDefault(patch.device(), List.of()));
-                if (joins(entries).containsAll(patch.entry().join().pairs())) {
-                    yield project;
+            case Change.Arrange arrange ->
+                with(project, arrange.section(), arranged(arrange.section().of(project), arrange.ids()));
+            case Change.Patch patch -> withPatch(project, patch.device(), change);
+            case Change.Unpatch unpatch -> withPatch(project, unpatch.device(), change);
+            case Change.Repatch repatch -> withPatch(project, repatch.device(), change);
+            case Change.Pair pair -> {
+                Map<String, List<Ref>> pairs = new LinkedHashMap<>(project.pairs());
+                if (pair.channels().isEmpty()) {
+                    pairs.remove(pair.id());
+                } else {
+                    pairs.put(pair.id(), pair.channels());
                 }
-                entries.add(patch.entry());
-                yield withPatch(project, patch.device(), entries);
+                yield with(project, project.about(), project.patch(), pairs, project.exempt(), null, Map.of());
             }
-            case Change.Unpatch unpatch ->
-                withPatch(
-                        project,
-                        unpatch.device(),
-                        without(
-                                project.patch().getOrDefault(unpatch.device(), List.of()),
-                                unpatch.from(),
-                                unpatch.to()));
+            case Change.Describe describe ->
+                with(project, describe.about(), project.patch(), project.pairs(), project.exempt(), null, Map.of());
+            case Change.Exempt exempt ->
+                with(project, project.about(), project.patch(), project.pairs(), exempt.exemptions(), null, Map.of());
         };
+    }
+
+    /** The entries of one device with changes of its patch made. */
+    static List<PatchEntry> patched(List<PatchEntry> entries, List<Change> changes) {
+        List<PatchEntry> patched = entries;
+        for (Change change : changes) {
+            patched = patched(patched, change);
+        }
+        return patched;
+    }
+
+    private static List<PatchEntry> patched(List<PatchEntry> entries, Change change) {
+        return switch (change) {
+            case Change.Patch patch -> {
+                if (joins(entries).containsAll(patch.entry().join().pairs())) {
+                    yield entries;
+                }
+                List<PatchEntry> longer = new ArrayList<>(entries);
+                longer.add(patch.entry());
+                yield longer;
+            }
+            case Change.Unpatch unpatch -> without(entries, unpatch.from(), unpatch.to());
+            case Change.Repatch repatch -> repatch.entries();
+            case Change.Put put -> entries;
+            case Change.Drop drop -> entries;
+            case Change.Pair pair -> entries;
+            case Change.Describe describe -> entries;
+            case Change.Exempt exempt -> entries;
+            case Change.Arrange arrange -> entries;
+        };
+    }
+
+    private static Map<String, Record> arranged(Map<String, ? extends Record> entities, List<String> ids) {
+        Map<String, Record> arranged = new LinkedHashMap<>();
+        for (String id : ids) {
+            Record entity = entities.get(id);
+            if (entity != null) {
+                arranged.put(id, entity);
+            }
+        }
+        entities.forEach(arranged::putIfAbsent);
+        return arranged;
     }
 
     private static List<Join.Pair> joins(List<PatchEntry> entries) {
@@ -81,22 +129,37 @@ final class Edit {
                 entry.note());
     }
 
-    private static Project withPatch(Project project, String device, List<PatchEntry> entries) {
+    private static Project withPatch(Project project, String device, Change change) {
+        List<PatchEntry> before = project.patch().getOrDefault(device, List.of());
+        List<PatchEntry> entries = patched(before, change);
+        if (entries.equals(before)) {
+            return project;
+        }
         Map<String, List<PatchEntry>> patch = new LinkedHashMap<>(project.patch());
         if (entries.isEmpty()) {
             patch.remove(device);
         } else {
             patch.put(device, List.copyOf(entries));
         }
-        return with(project, Section.EQUIPMENT, project.equipment(), patch);
+        return with(project, project.about(), patch, project.pairs(), project.exempt(), null, Map.of());
     }
 
-    /** The project with one section, and the patch, put in place of its own. */
+    private static Project with(Project p, Section section, Map<String, ? extends Record> entities) {
+        return with(p, p.about(), p.patch(), p.pairs(), p.exempt(), section, entities);
+    }
+
+    /** The project with these put in place of its own; no section where its entities stay. */
     private static Project with(
-            Project p, Section section, Map<String, ? extends Record> entities, Map<String, List<PatchEntry>> patch) {
+            Project p,
+            About about,
+            Map<String, List<PatchEntry>> patch,
+            Map<String, List<Ref>> pairs,
+            List<Exemption> exempt,
+            @Nullable Section section,
+            Map<String, ? extends Record> entities) {
         return new Project(
                 p.format(),
-                p.about(),
+                about,
                 venue(p.venue(), section, entities),
                 pick(section, Section.MODELS, entities, p.models()),
                 pick(section, Section.CABLE_TYPES, entities, p.cableTypes()),
@@ -106,21 +169,9 @@ final class Edit {
                 patch,
                 pick(section, Section.NETWORK_SENDS, entities, p.networkSends()),
                 pick(section, Section.RADIO, entities, p.radio()),
-                p.pairs(),
+                pairs,
                 pick(section, Section.FEEDS, entities, p.feeds()),
-                section == Section.TARGETS || section == Section.LOOKS
-                        ? new Lighting(
-                                pick(
-                                        section,
-                                        Section.TARGETS,
-                                        entities,
-                                        Section.lighting(p).targets()),
-                                pick(
-                                        section,
-                                        Section.LOOKS,
-                                        entities,
-                                        Section.lighting(p).looks()))
-                        : p.lighting(),
+                lighting(p, section, entities),
                 pick(section, Section.CONTROLS, entities, p.controls()),
                 pick(section, Section.PEOPLE, entities, p.people()),
                 pick(section, Section.HIRES, entities, p.hires()),
@@ -129,10 +180,23 @@ final class Edit {
                 pick(section, Section.TASKS, entities, p.tasks()),
                 pick(section, Section.QUESTIONS, entities, p.questions()),
                 pick(section, Section.ORDERS, entities, p.orders()),
-                p.exempt());
+                exempt);
     }
 
-    private static Venue venue(Venue v, Section section, Map<String, ? extends Record> entities) {
+    private static @Nullable Lighting lighting(
+            Project p, @Nullable Section section, Map<String, ? extends Record> entities) {
+        if (section != Section.TARGETS && section != Section.LOOKS) {
+            return p.lighting();
+        }
+        Lighting own = Section.lighting(p);
+        Lighting changed = new Lighting(
+                pick(section, Section.TARGETS, entities, own.targets()),
+                pick(section, Section.LOOKS, entities, own.looks()));
+        boolean nothing = changed.targets().isEmpty() && changed.looks().isEmpty();
+        return nothing ? null : changed;
+    }
+
+    private static Venue venue(Venue v, @Nullable Section section, Map<String, ? extends Record> entities) {
         return new Venue(
                 pick(section, Section.ROOMS, entities, v.rooms()),
                 pick(section, Section.PLACES, entities, v.places()),
@@ -142,7 +206,7 @@ final class Edit {
 
     @SuppressWarnings("unchecked") // a Put has checked that its entity is of the section's type
     private static <T> Map<String, T> pick(
-            Section section, Section wanted, Map<String, ? extends Record> entities, Map<String, T> own) {
+            @Nullable Section section, Section wanted, Map<String, ? extends Record> entities, Map<String, T> own) {
         return section == wanted ? (Map<String, T>) entities : own;
     }
 }

@@ -1,0 +1,159 @@
+package housewright.app;
+
+import java.io.Closeable;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where projects are kept with their whole history. The texts of projects and changes are opaque to it. Safe for
+ * several threads, and for several processes where what it is kept in is.
+ *
+ * <p>What a method has acknowledged by returning is still there after the process is killed or the power fails. A
+ * {@link StoreException} says in a sentence why nothing was done; then nothing has changed.
+ */
+public interface ProjectStore extends Closeable {
+
+    /** What kind of step a revision is. */
+    enum Step {
+        /** The first revision of a project. */
+        BEGIN,
+        EDIT,
+        UNDO,
+        REDO,
+        /** An earlier revision was restored. */
+        RESTORE,
+        /** A project file was taken over. */
+        IMPORT
+    }
+
+    /**
+     * A project in the list of projects.
+     *
+     * @param id letters, digits and hyphens
+     * @param origin the file it was begun from, as the user named it; null where it was begun empty
+     */
+    record Kept(String id, String name, @Nullable String origin, long head, Instant changedAt) {}
+
+    /**
+     * A step to be taken.
+     *
+     * @param author who takes it, as people are told
+     * @param of the revision undone, redone or restored; 0 for other steps
+     * @param says what it does, in a few words
+     * @param changes that it makes
+     * @param back the changes that take it back
+     */
+    record NewRevision(String author, Instant at, Step step, long of, String says, String changes, String back) {}
+
+    /**
+     * A step that was taken.
+     *
+     * @param number from 1 in each project, without gaps
+     */
+    record Revision(long number, NewRevision what) {}
+
+    /** A project in full at a revision, and the steps after it. */
+    record Saved(long revision, String document, List<Revision> since) {
+        public Saved {
+            since = List.copyOf(since);
+        }
+    }
+
+    /** What came of appending. */
+    sealed interface Appended {
+        record Done(long revision) implements Appended {}
+
+        /** Somebody else appended meanwhile; nothing was written. */
+        record Moved(long head) implements Appended {}
+    }
+
+    /** Newest first. */
+    List<Kept> listProjects() throws StoreException;
+
+    /**
+     * Keeps a new project. Its first revision is 1.
+     *
+     * @param name what people call it; its id is made from it, another where that is taken
+     */
+    Kept create(String name, @Nullable String origin, NewRevision first, String document) throws StoreException;
+
+    /** Gives the project another name in the list. */
+    void rename(String project, String name) throws StoreException;
+
+    /** Removes a project and its history; a backup is made first. */
+    void remove(String project) throws StoreException;
+
+    /** The project's newest full text and what was done since; empty where there is no such project. */
+    Optional<Saved> findNewest(String project) throws StoreException;
+
+    /** The newest full text at or before a revision, and the steps after it up to that revision. */
+    Optional<Saved> findAt(String project, long revision) throws StoreException;
+
+    /**
+     * Appends a step in one transaction, if the head is still this one.
+     *
+     * @param document the whole project after the step, kept where it is time for another full text
+     */
+    Appended append(String project, long head, NewRevision step, Document document) throws StoreException;
+
+    /** The whole project after a step, written only when it is asked for. */
+    interface Document {
+        String text();
+    }
+
+    /**
+     * Steps with their changes, newest first.
+     *
+     * @param before only revisions below this one
+     */
+    List<Revision> listRevisions(String project, long before, int most) throws StoreException;
+
+    /** Steps after a revision, oldest first. */
+    List<Revision> listSince(String project, long revision) throws StoreException;
+
+    /** The newest revision that this person has looked at; 0 where none. */
+    long lastSeen(String project, String person) throws StoreException;
+
+    void see(String project, String person, long revision) throws StoreException;
+
+    /**
+     * A photo, a scan or another file that belongs to a project.
+     *
+     * @param id made from its content
+     * @param bytes how many it has
+     */
+    record Attachment(String id, String name, String mediaType, long bytes, String author, Instant at) {}
+
+    /** Keeps it; the same content twice is kept once, under the first name. */
+    Attachment attach(String project, String name, String mediaType, byte[] content, String author, Instant at)
+            throws StoreException;
+
+    Optional<Attachment> findAttachment(String project, String id) throws StoreException;
+
+    /** What was attached, byte for byte; empty where there is no such attachment. */
+    Optional<byte[]> findContent(String project, String id) throws StoreException;
+
+    /** A link by which somebody else on the local network may come in. */
+    record ShareLink(String id, String secretHash, Role role, String person, Instant madeAt, boolean revoked) {}
+
+    void addLink(ShareLink link) throws StoreException;
+
+    List<ShareLink> listLinks() throws StoreException;
+
+    void revokeLink(String id) throws StoreException;
+
+    /** A whole copy of everything kept. */
+    record Backup(Path file, Instant at, long bytes) {}
+
+    /** Makes a copy that is whole at one instant, while others go on working. */
+    Backup backUp(Instant now) throws StoreException;
+
+    /** Newest first. */
+    List<Backup> listBackups() throws StoreException;
+
+    @Override
+    void close();
+}
