@@ -2,6 +2,7 @@ package housewright.file;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.PrettyPrinter;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
@@ -12,20 +13,32 @@ import housewright.file.Node.Sequence;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import org.jspecify.annotations.Nullable;
 
 /** Nodes as JSON, a line for each member. */
 final class JsonText {
     private JsonText() {}
 
     static String document(Node root) {
+        return text(root, printer()) + "\n";
+    }
+
+    /** All on one line. */
+    static String line(Node root) {
+        return text(root, null);
+    }
+
+    private static String text(Node root, @Nullable PrettyPrinter printer) {
         StringWriter out = new StringWriter();
         try (JsonGenerator generator = new JsonFactory().createGenerator(out)) {
-            generator.setPrettyPrinter(printer());
+            if (printer != null) {
+                generator.setPrettyPrinter(printer);
+            }
             write(root, generator);
         } catch (IOException e) {
             throw new UncheckedIOException("A text in memory cannot fail to be written", e);
         }
-        return out.append('\n').toString();
+        return out.toString();
     }
 
     /** Two spaces a level, and a line break that is the same everywhere. */

@@ -54,10 +54,24 @@ public final class ProjectReader {
         Budget budget = new Budget();
         Binder binder = new Binder(errors, budget);
         Project project = binder.project(document);
-        new References(project, library, binder, document, errors, budget).check();
+        new References(project, library, binder, () -> document, errors, budget).check();
         return errors.isEmpty()
                 ? new ReadResult.Loaded(project, new SourceText(fileName, text, document))
                 : new ReadResult.Refused(errors.list(fileName));
+    }
+
+    /**
+     * What the reader would refuse in a project that was put together otherwise: whatever names something that is not
+     * there, or not of the kind it must be. The errors' paths say where.
+     *
+     * @param name for the errors, in place of a file's
+     */
+    public static List<FileError> check(String name, Project project, Library library) {
+        Errors errors = new Errors();
+        Budget budget = new Budget();
+        new References(project, library, new Binder(errors, budget), () -> ModelNodes.of(project), errors, budget)
+                .check();
+        return errors.isEmpty() ? List.of() : errors.list(name);
     }
 
     /** What another version means by its keys nobody knows here, so no other error is worth telling. */

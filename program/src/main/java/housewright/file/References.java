@@ -33,12 +33,13 @@ final class References {
     private final Project project;
     private final Types types;
     private final Binder binder;
-    private final Node document;
+    private final Supplier<Node> document;
+    private @Nullable Node read;
     private final Errors errors;
     private final Budget budget;
     private final PlaceNames places;
 
-    References(Project project, Library library, Binder binder, Node document, Errors errors, Budget budget) {
+    References(Project project, Library library, Binder binder, Supplier<Node> document, Errors errors, Budget budget) {
         this.project = project;
         this.types = new Types(project, library);
         this.binder = binder;
@@ -398,14 +399,19 @@ final class References {
         if (errors.isFull()) {
             errors.count(); // looking up the line takes time where there are many
         } else {
-            errors.add(
-                    Paths.nearest(document, path).span(),
-                    Paths.text(document, path),
-                    found,
-                    expected,
-                    word,
-                    candidates);
+            Node root = document();
+            errors.add(Paths.nearest(root, path).span(), Paths.text(root, path), found, expected, word, candidates);
         }
+    }
+
+    /** The document, put together only where there is an error to place in it. */
+    private Node document() {
+        Node known = read;
+        if (known == null) {
+            known = document.get();
+            read = known;
+        }
+        return known;
     }
 
     /** With all there are, where they are few. */

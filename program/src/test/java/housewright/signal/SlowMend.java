@@ -81,6 +81,7 @@ final class SlowMend {
                         changed.add(patch.device() + " " + patch.entry().join().pairs());
                     case Change.Unpatch out ->
                         changed.add(out.device() + " " + List.of(new Join.Pair(out.from(), out.to())));
+                    default -> throw new IllegalArgumentException("A mend does not make " + change);
                 }
             }
             return changed;
