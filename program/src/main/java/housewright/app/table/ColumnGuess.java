@@ -89,7 +89,7 @@ public final class ColumnGuess {
             for (int c = 0; c < columns.size(); c++) {
                 Tables.Column column = columns.get(c);
                 int word = headed ? HeadWords.fit(table, column, first.get(i)) : 0;
-                double shape = cells.isEmpty() ? 0 : shape(column, cells, HeadWords.unit(first.get(i)));
+                double shape = cells.isEmpty() || !mayBeGuessed(column) ? 0 : shape(column, cells);
                 double score = word * 2 + (word == 0 && shape < 0.6 ? 0 : shape) - c * 1e-3;
                 if (word > 0 || (shape >= 0.6 && !isWorded(headed, first.get(i)))) {
                     pairs.add(new Pair(i, column.key(), score));
@@ -107,6 +107,11 @@ public final class ColumnGuess {
             ours.add(found.getOrDefault(i, ""));
         }
         return new Guess(headed ? first : List.of(), ours, body);
+    }
+
+    /** What nobody writes into a list without a word over it is not looked for. */
+    private static boolean mayBeGuessed(Tables.Column column) {
+        return column.first() || column.key().equals("ip");
     }
 
     /** Somebody has written what it is, and we have no such column. */
@@ -134,7 +139,7 @@ public final class ColumnGuess {
     }
 
     /** The share of the cells that may stand in the column; no more than a fair guess where anything may. */
-    private double shape(Tables.Column column, Collection<String> cells, String unit) {
+    private double shape(Tables.Column column, Collection<String> cells) {
         if (column.key().equals(Tables.ID)) {
             boolean alike = cells.stream().distinct().count() == cells.size();
             double share = share(cells, cell -> cell.matches("[A-Za-z0-9][A-Za-z0-9-]{0,40}") && !cell.matches("\\d+"));
