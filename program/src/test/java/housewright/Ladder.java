@@ -130,7 +130,10 @@ final class Ladder {
                 "com.fasterxml.jackson..",
                 "picocli");
         rung("store.memory", List.of("app"));
-        rung("web.page", List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app"));
+        rung(
+                "web.page",
+                List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app"),
+                "java.nio.charset");
         rung("web.view", List.of("web.page"), "gg.jte..");
         rung(
                 "web",

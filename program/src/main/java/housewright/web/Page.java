@@ -1,16 +1,16 @@
 package housewright.web;
 
 import housewright.web.page.Frame;
+import java.util.Arrays;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The pages of a project, in the order of the job; the rail shows those that are there. */
 enum Page {
     OVERVIEW("Overview", "", 0),
-    FEEDS("Feeds", "/feeds", 1),
-    FINDINGS("Findings", "/findings", 2),
-    QUESTIONS("Questions", "/questions", 3),
-    HISTORY("History", "/history", 4);
+    FINDINGS("Findings", "/findings", 2);
 
     private final String label;
     private final String path;

@@ -8,7 +8,7 @@ final class Routes {
     private Routes() {}
 
     static List<Route> all() {
-        return Stream.of(DoorPages.routes(), ProjectPages.routes(), OverviewPages.routes(), OriginFile.routes())
+        return Stream.of(DoorPages.routes(), ProjectPages.routes(), OverviewPages.routes(), OriginFile.routes(), FindingPages.routes())
                 .flatMap(List::stream)
                 .toList();
     }
