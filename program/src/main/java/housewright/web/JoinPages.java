@@ -38,8 +38,8 @@ final class JoinPages {
 
     private static void offers(Visit visit) throws StoreException {
         OpenProject job = visit.job();
-        TablePage.Offers page = TableDetails.offers(
-                find(visit, job.now()), Visit.home(job), visit.session.role.mayDoAll());
+        TablePage.Offers page =
+                TableDetails.offers(find(visit, job.now()), Visit.home(job), visit.session.role.mayDoAll());
         Visit.write(visit.ctx, output -> JtetableoffersGenerated.render(output, null, page));
     }
 
@@ -51,7 +51,13 @@ final class JoinPages {
                 .filter(each -> each.far().toString().equals(wanted))
                 .findFirst()
                 .orElse(null);
-        settle(visit, job, now, Table.CABLES, offer == null ? null : Ports.of(now.study()).join(offer), wanted);
+        settle(
+                visit,
+                job,
+                now,
+                Table.CABLES,
+                offer == null ? null : Ports.of(now.study()).join(offer),
+                wanted);
     }
 
     private static boolean isFrom(Visit visit) {
@@ -60,8 +66,7 @@ final class JoinPages {
 
     private static List<PatchOffer> findPatches(Visit visit, Now now, boolean from) {
         try {
-            return Ports.of(now.study())
-                    .patches(visit.ctx.pathParam("thing"), visit.ctx.pathParam("place"), from);
+            return Ports.of(now.study()).patches(visit.ctx.pathParam("thing"), visit.ctx.pathParam("place"), from);
         } catch (WordingException e) {
             throw Refused.notFound("There is no such place: " + e.found());
         }
@@ -89,11 +94,17 @@ final class JoinPages {
                 .findFirst()
                 .orElse(null);
         String thing = visit.ctx.pathParam("thing");
-        settle(visit, job, now, Table.PATCH, offer == null ? null : Ports.of(now.study()).patch(thing, offer), wanted);
+        settle(
+                visit,
+                job,
+                now,
+                Table.PATCH,
+                offer == null ? null : Ports.of(now.study()).patch(thing, offer),
+                wanted);
     }
 
-    private static void settle(
-            Visit visit, OpenProject job, Now now, Table table, Edit.Made made, String wanted) throws StoreException {
+    private static void settle(Visit visit, OpenProject job, Now now, Table table, Edit.Made made, String wanted)
+            throws StoreException {
         String why = wanted + " is not offered any more: the project has changed.";
         if (made != null) {
             Outcome outcome = job.edit(visit.author(), now.revision(), made.says(), made.changes());
@@ -106,6 +117,16 @@ final class JoinPages {
         TablePages.write(
                 visit,
                 new Answer(
-                        "not-done", now.revision(), List.of(), null, List.of(), List.of(), List.of(), why, "", null, 0));
+                        "not-done",
+                        now.revision(),
+                        List.of(),
+                        null,
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        why,
+                        "",
+                        null,
+                        0));
     }
 }

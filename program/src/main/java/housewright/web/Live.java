@@ -10,6 +10,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 
 /** The open windows, and telling them that a project has changed. */
@@ -30,10 +31,11 @@ final class Live implements AutoCloseable {
     private record Window(SseClient client, Session session) {}
 
     private final Door door;
+    private final ScheduledFuture<?> beating;
 
     Live(Door door) {
         this.door = door;
-        beat.scheduleWithFixedDelay(this::beat, BEAT_SECONDS, BEAT_SECONDS, TimeUnit.SECONDS);
+        this.beating = beat.scheduleWithFixedDelay(this::beat, BEAT_SECONDS, BEAT_SECONDS, TimeUnit.SECONDS);
     }
 
     /** Tells this window of each revision from now on, until it goes. */
@@ -85,6 +87,7 @@ final class Live implements AutoCloseable {
 
     @Override
     public void close() {
+        beating.cancel(false);
         beat.shutdownNow();
         windows.values().forEach(of -> of.forEach(window -> window.client().close()));
         senders.shutdown();

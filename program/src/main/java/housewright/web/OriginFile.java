@@ -29,9 +29,13 @@ final class OriginFile {
         return visit.common.projects().list().stream()
                 .filter(kept -> kept.id().equals(job.id()))
                 .map(Kept::origin)
-                .filter(origin ->
-                        origin != null && origin.startsWith("/") || origin != null && origin.matches("[A-Za-z]:.*"))
+                .filter(OriginFile::isPath)
                 .findFirst();
+    }
+
+    /** What a browser sent has only a name. */
+    private static boolean isPath(@Nullable String origin) {
+        return origin != null && (origin.startsWith("/") || origin.matches("[A-Za-z]:[/\\\\].*"));
     }
 
     /** What the lead is told of the file; others do not see this machine's files. */

@@ -7,10 +7,13 @@ import org.jspecify.annotations.Nullable;
 /** The pages of a project, in the order of the job; the rail shows those that are there. */
 enum Page {
     OVERVIEW("Overview", "", 0),
-    FEEDS("Feeds", "/feeds", 1),
+    VENUE("Venue", "/table/places", 1),
+    EQUIPMENT("Equipment", "/equipment", 1),
+    CABLES("Cables", "/cables", 1),
+    PATCH("Patch", "/patch", 1),
+    FEEDS("Feeds", "/table/feeds", 1),
     FINDINGS("Findings", "/findings", 2),
-    QUESTIONS("Questions", "/questions", 3),
-    HISTORY("History", "/history", 4);
+    PEOPLE("People and dates", "/people", 3);
 
     private final String label;
     private final String path;

@@ -8,7 +8,14 @@ final class Routes {
     private Routes() {}
 
     static List<Route> all() {
-        return Stream.of(DoorPages.routes(), ProjectPages.routes(), OverviewPages.routes(), TablePages.routes(), JoinPages.routes(), OriginFile.routes())
+        return Stream.of(
+                        DoorPages.routes(),
+                        ProjectPages.routes(),
+                        OverviewPages.routes(),
+                        OriginFile.routes(),
+                        FindingPages.routes(),
+                        TablePages.routes(),
+                        JoinPages.routes())
                 .flatMap(List::stream)
                 .toList();
     }

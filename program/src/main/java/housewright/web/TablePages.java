@@ -64,17 +64,15 @@ final class TablePages {
                 Route.change(AT + "/move", Need.LEAD, TablePages::move),
                 Route.change(AT + "/read", Need.LEAD, TablePages::read),
                 Route.change(AT + "/take", Need.LEAD, TablePages::take)));
-        for (Page page : List.of(Page.VENUE, Page.EQUIPMENT, Page.CABLES, Page.PATCH, Page.PEOPLE)) {
+        for (Page page : List.of(Page.EQUIPMENT, Page.CABLES, Page.PATCH, Page.PEOPLE)) {
             Table first = first(page);
-            routes.add(Route.page(
-                    "/p/{project}" + page.path(), Need.LOOK, visit -> show(visit, first)));
+            routes.add(Route.page("/p/{project}" + page.path(), Need.LOOK, visit -> show(visit, first)));
         }
         return routes;
     }
 
     private static Table first(Page page) {
         return switch (page) {
-            case VENUE -> Table.PLACES;
             case CABLES -> Table.CABLES;
             case PATCH -> Table.PATCH;
             case PEOPLE -> Table.PEOPLE;
@@ -111,27 +109,23 @@ final class TablePages {
             int index = Tables.of(now.study(), table).findIndex(row, wanted).orElse(0);
             wanted = new Wanted(wanted.words(), wanted.sort(), wanted.descending(), 0, Math.max(WINDOW, index + 20));
         }
-        TablePage page = TablePage.of(
-                now,
-                Visit.home(job),
-                table,
-                wanted,
-                isAll(visit),
-                visit.session.role.mayDoAll());
+        TablePage page = TablePage.of(now, Visit.home(job), table, wanted, isAll(visit), visit.session.role.mayDoAll());
         visit.show(
                 job,
                 now,
                 page(table),
                 table.title(),
-                List.of("grid.js"),
+                List.of(),
                 (output, frame) -> JtetableGenerated.render(output, null, frame, page));
     }
 
     private static Wanted wanted(Visit visit, Table table, int most) {
         String sort = query(visit, "sort");
         boolean known = sort.equals(Tables.ID)
-                || Tables.columns(table).stream().anyMatch(column -> column.key().equals(sort));
-        return new Wanted(query(visit, "words"), known ? sort : "", query(visit, "down").equals("yes"), 0, most);
+                || Tables.columns(table).stream()
+                        .anyMatch(column -> column.key().equals(sort));
+        return new Wanted(
+                query(visit, "words"), known ? sort : "", query(visit, "down").equals("yes"), 0, most);
     }
 
     private static String query(Visit visit, String name) {
@@ -148,8 +142,8 @@ final class TablePages {
         Table table = table(visit);
         Wanted wanted = wanted(visit, table, WINDOW);
         int from = (int) Math.clamp(Visit.number("from", or(query(visit, "from"), "0")), 0, Integer.MAX_VALUE);
-        int most = (int)
-                Math.clamp(Visit.number("most", or(query(visit, "most"), Integer.toString(WINDOW))), 1, MOST_ROWS);
+        int most = (int) Math.clamp(
+                Visit.number("most", or(query(visit, "most"), Integer.toString(WINDOW))), 1, MOST_ROWS);
         Now now = job.now();
         TablePage.Part part = TablePage.rows(
                 now,
@@ -159,9 +153,7 @@ final class TablePages {
                         .view(new Wanted(wanted.words(), wanted.sort(), wanted.descending(), from, most)),
                 isAll(visit));
         Visit.write(
-                visit.ctx,
-                output -> JtetablerowsGenerated.render(
-                        output, null, part, visit.session.role.mayDoAll()));
+                visit.ctx, output -> JtetablerowsGenerated.render(output, null, part, visit.session.role.mayDoAll()));
     }
 
     private static String or(String text, String otherwise) {
@@ -187,12 +179,9 @@ final class TablePages {
         Table table = table(visit);
         Now now = job.now();
         String id = query(visit, "row");
-        TablePage.Details details = TableDetails.of(
-                        now, Visit.home(job), table, id, visit.session.role.mayDoAll())
+        TablePage.Details details = TableDetails.of(now, Visit.home(job), table, id, visit.session.role.mayDoAll())
                 .orElseThrow(() -> Refused.notFound("There is no " + table.one() + " " + id + " any more."));
-        Visit.write(
-                visit.ctx,
-                output -> JtetabledetailsGenerated.render(output, null, details, visit.session.token));
+        Visit.write(visit.ctx, output -> JtetabledetailsGenerated.render(output, null, details, visit.session.token));
     }
 
     private static List<String> fields(Visit visit, String name) {
@@ -225,10 +214,8 @@ final class TablePages {
         String row = visit.field("row");
         OpenProject job = visit.job();
         Now now = job.now();
-        Map<String, String> before = Tables.of(now.study(), table)
-                .find(row)
-                .map(Tables.Row::cells)
-                .orElse(Map.of());
+        Map<String, String> before =
+                Tables.of(now.study(), table).find(row).map(Tables.Row::cells).orElse(Map.of());
         Map<String, String> cells = new LinkedHashMap<>(cells(visit));
         cells.entrySet().removeIf(cell -> cell.getValue().equals(before.getOrDefault(cell.getKey(), "")));
         Edit edit = cells.isEmpty()
@@ -244,9 +231,10 @@ final class TablePages {
         Map<String, String> cells = cells(visit);
         cells.values().removeIf(String::isEmpty);
         Edit edit = Edits.of(now.study(), table).add(visit.field("id"), cells);
-        Map<String, Map<String, String>> typed = edit instanceof Edit.Made made && !made.rows().isEmpty()
-                ? Map.of(made.rows().getFirst(), cells)
-                : Map.of("", cells);
+        Map<String, Map<String, String>> typed =
+                edit instanceof Edit.Made made && !made.rows().isEmpty()
+                        ? Map.of(made.rows().getFirst(), cells)
+                        : Map.of("", cells);
         settle(visit, job, now, table, edit, typed, List.of());
     }
 
@@ -326,8 +314,7 @@ final class TablePages {
         OpenProject job = visit.job();
         Table table = table(visit);
         Now now = job.now();
-        Paste.Pasted pasted =
-                Paste.read(now.study(), table, guess(now, table, text(visit), fields(visit, "columns")));
+        Paste.Pasted pasted = Paste.read(now.study(), table, guess(now, table, text(visit), fields(visit, "columns")));
         Map<String, Map<String, String>> typed = pasted.rows().stream()
                 .filter(PastedRow::accepted)
                 .collect(Collectors.toMap(PastedRow::id, PastedRow::cells, (one, other) -> one));
@@ -395,18 +382,12 @@ final class TablePages {
     static void write(Visit visit, Answer answer) {
         Visit.write(
                 visit.ctx,
-                output -> JtetableanswerGenerated.render(
-                        output, null, answer, visit.session.role.mayDoAll()));
+                output -> JtetableanswerGenerated.render(output, null, answer, visit.session.role.mayDoAll()));
     }
 
     /** @param made what was edited; its rows are shown again */
     static Answer accepted(
-            Visit visit,
-            OpenProject job,
-            Table table,
-            Edit.Made made,
-            Outcome.Accepted accepted,
-            List<String> before)
+            Visit visit, OpenProject job, Table table, Edit.Made made, Outcome.Accepted accepted, List<String> before)
             throws StoreException {
         Now now = accepted.now();
         Tables tables = Tables.of(now.study(), table);

@@ -131,15 +131,8 @@ final class Visit {
     private static String count(Now now, Page page) {
         long count = switch (page) {
             case FINDINGS ->
-                now.study().findingsBeyondFeeds().stream()
+                now.study().findings().due().stream()
                         .filter(finding -> finding.severity() != Severity.NOTE)
-                        .count();
-            case FEEDS ->
-                now.study().proofs().stream().filter(proof -> !proof.proven()).count();
-            case QUESTIONS ->
-                now.project().questions().values().stream()
-                        .filter(question ->
-                                question.answer() == null || question.answer().isBlank())
                         .count();
             default -> 0;
         };

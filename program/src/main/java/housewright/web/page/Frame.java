@@ -65,7 +65,7 @@ public record Frame(
      */
     public record Entry(String label, String href, boolean here, String count) {}
 
-    /** @param action where its Undo goes; null where nothing can be taken back */
+    /** @param undo where its Undo goes; null where nothing can be taken back */
     public record Notice(
             String words, boolean trouble, @Nullable String undo) {}
 }

@@ -152,7 +152,7 @@ public record OverviewPage(
                 stop == 1 ? "finding stops the job" : "findings stop the job",
                 href + "/findings#stop"));
         facts.add(new Fact(Long.toString(fix), "to fix before the visit", href + "/findings#fix"));
-        int later = study.laterBeyondFeeds().size();
+        int later = study.findings().notYetDue().size();
         facts.add(new Fact(
                 Long.toString(notes),
                 (notes == 1 ? "note" : "notes")
@@ -161,9 +161,7 @@ public record OverviewPage(
     }
 
     private static long count(Study study, Severity severity) {
-        return study.findingsBeyondFeeds().stream()
-                .filter(finding -> finding.severity() == severity)
-                .count();
+        return study.findings().count(severity);
     }
 
     private static void questions(Project project, String href, LocalDate today, List<Fact> facts) {

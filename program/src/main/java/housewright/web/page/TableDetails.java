@@ -69,7 +69,9 @@ public final class TableDetails {
                 Edits.of(now.study(), table).proposedId(Map.of()),
                 now.revision(),
                 fields,
-                row == null ? List.of() : row.findings().stream().map(TableDetails::told).toList(),
+                row == null
+                        ? List.of()
+                        : row.findings().stream().map(TableDetails::told).toList(),
                 thing ? ports(now, home, id) : List.of(),
                 thing ? places(now, home, id) : List.of(),
                 edits));
@@ -154,11 +156,11 @@ public final class TableDetails {
 
     public static Offers offers(JoinOffers found, String home, boolean edits) {
         List<Offer> offers = new ArrayList<>();
-        for (JoinOffer each : found.offers().subList(0, Math.min(MOST_OFFERS, found.offers().size()))) {
+        for (JoinOffer each :
+                found.offers().subList(0, Math.min(MOST_OFFERS, found.offers().size()))) {
             String by = each.type().id() + ", " + each.length().text()
                     + (each.via().isEmpty() ? "" : ", along " + String.join(", ", each.via()));
-            offers.add(new Offer(
-                    each.far().toString(), each.far().toString(), by, String.join("; ", each.assumed())));
+            offers.add(new Offer(each.far().toString(), each.far().toString(), by, String.join("; ", each.assumed())));
         }
         List<String> missing = new ArrayList<>(found.missing());
         if (!found.cables().isEmpty()) {
@@ -192,7 +194,8 @@ public final class TableDetails {
                 .toList();
         return new Offers(
                 "Patch " + place + " in " + Words.said(thing),
-                home + "/patching/" + TablePage.encoded(thing) + "/" + TablePage.encoded(place) + (from ? "" : "?way=to"),
+                home + "/patching/" + TablePage.encoded(thing) + "/" + TablePage.encoded(place)
+                        + (from ? "" : "?way=to"),
                 offers,
                 Math.max(0, found.size() - MOST_OFFERS * 3),
                 found.isEmpty() ? List.of("Nothing more may be patched here.") : List.of(),
@@ -209,7 +212,10 @@ public final class TableDetails {
                     .filter(cell -> !cell.isEmpty())
                     .findFirst()
                     .orElse("");
-            theirs.add(new Theirs(guess.head().isEmpty() ? "" : guess.head().get(i), sample, guess.columns().get(i)));
+            theirs.add(new Theirs(
+                    guess.head().isEmpty() ? "" : guess.head().get(i),
+                    sample,
+                    guess.columns().get(i)));
         }
         List<TablePage.Choice> choices = new ArrayList<>();
         if (table != Table.PATCH) {
@@ -230,7 +236,14 @@ public final class TableDetails {
                         row.errors().stream().map(TableDetails::why).collect(Collectors.joining(" "))))
                 .toList();
         return new TablePage.Pasted(
-                href, base, text, theirs, choices, rows, pasted.accepted(), pasted.rows().size());
+                href,
+                base,
+                text,
+                theirs,
+                choices,
+                rows,
+                pasted.accepted(),
+                pasted.rows().size());
     }
 
     private static String why(CellError error) {

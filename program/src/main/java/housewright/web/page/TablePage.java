@@ -111,7 +111,13 @@ public record TablePage(
                         List.of(Table.CABLES),
                         List.of(Table.PATCH, Table.NETWORK_SENDS, Table.RADIO, Table.PAIRS),
                         List.of(Table.FEEDS),
-                        List.of(Table.PEOPLE, Table.EVENTS, Table.HIRES, Table.TASKS, Table.FILES, Table.QUESTIONS,
+                        List.of(
+                                Table.PEOPLE,
+                                Table.EVENTS,
+                                Table.HIRES,
+                                Table.TASKS,
+                                Table.FILES,
+                                Table.QUESTIONS,
                                 Table.ORDERS))
                 .filter(group -> group.contains(table))
                 .findFirst()
@@ -143,10 +149,7 @@ public record TablePage(
         }
         List<Tab> tabs = together(table).stream()
                 .map(each -> new Tab(
-                        each.title(),
-                        home + "/table/" + each.key(),
-                        each == table,
-                        Tables.count(now.project(), each)))
+                        each.title(), home + "/table/" + each.key(), each == table, Tables.count(now.project(), each)))
                 .toList();
         Part rows = rows(now, home, table, tables.view(wanted), all);
         return new TablePage(
@@ -220,7 +223,8 @@ public record TablePage(
         }
         String counted = counted(total, table);
         if (table == Table.FEEDS) {
-            long proven = now.study().proofs().stream().filter(FeedProof::proven).count();
+            long proven =
+                    now.study().proofs().stream().filter(FeedProof::proven).count();
             return proven + " of " + counted + " proven";
         }
         Set<String> ids = now.study().findings().due().stream()
@@ -314,8 +318,7 @@ public record TablePage(
     public record Told(String mark, String message, String fix) {}
 
     /** A port of a thing. */
-    public record PortPart(
-            String name, String what, boolean free, String cables, String far, String href) {}
+    public record PortPart(String name, String what, boolean free, String cables, String far, String href) {}
 
     /** A port or point of a thing whose inside is patched, and where it goes. */
     public record PlacePart(String name, String joins, String href) {}
