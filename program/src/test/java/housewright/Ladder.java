@@ -47,10 +47,10 @@ final class Ladder {
     private static final Set<String> ENGINES = Set.of("signal", "cable", "sound", "picture", "network");
 
     /** Above the line: these may read the clock and use threads. */
-    private static final Set<String> ABOVE_THE_LINE = Set.of("app", "cli", "library", "main");
+    private static final Set<String> ABOVE_THE_LINE = Set.of("app", "store.sqlite", "cli", "library", "main");
 
     /** These may touch the file system; {@code library} reads only what is packed with the program. */
-    private static final Set<String> USES_FILES = Set.of("app", "cli", "main");
+    private static final Set<String> USES_FILES = Set.of("app", "store.sqlite", "cli", "main");
 
     private static final Map<String, Rung> RUNGS = new LinkedHashMap<>();
 
@@ -120,6 +120,20 @@ final class Ladder {
                 "java.util.concurrent..",
                 "com.github.difflib..");
         rung(
+                "store.sqlite",
+                List.of("app"),
+                "java.io",
+                "java.net",
+                "java.nio.channels",
+                "java.nio.charset",
+                "java.nio.file..",
+                "java.security",
+                "java.sql",
+                "java.util.concurrent..",
+                "org.flywaydb.core..",
+                "org.jdbi.v3.core..",
+                "org.sqlite..");
+        rung(
                 "cli",
                 List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app"),
                 "java.io",
@@ -131,7 +145,7 @@ final class Ladder {
                 "picocli");
         rung(
                 "main",
-                List.of("model", "library", "app", "cli"),
+                List.of("model", "library", "app", "store.sqlite", "cli"),
                 "java.io",
                 "java.nio.charset",
                 "java.nio.file..",

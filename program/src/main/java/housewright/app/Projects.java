@@ -100,7 +100,7 @@ public final class Projects {
     }
 
     public void remove(String id) throws StoreException {
-        store.remove(id);
+        store.remove(id, clock.instant());
         open.remove(id);
     }
 
