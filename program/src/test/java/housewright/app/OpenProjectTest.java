@@ -28,6 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class OpenProjectTest {
     private static final BuiltInLibrary LIBRARY = BuiltInLibrary.of(BuiltInLibrary.LATEST);
+    private static final Instant NOW = Instant.parse("2027-01-11T09:00:00Z");
     private static final Author ADA = new Author("Ada", Role.LEAD);
     private static final Author BEN = new Author("Ben", Role.LEAD);
 
@@ -46,12 +47,12 @@ class OpenProjectTest {
     }
 
     private void open() throws StoreException {
-        store = SqliteStore.open(folder.resolve("projects.housewright"));
+        store = SqliteStore.open(folder.resolve("projects.housewright"), NOW);
         projects = new Projects(
                 store,
                 LIBRARY,
                 new ProjectFiles(LIBRARY, InputStream.nullInputStream()),
-                () -> Instant.parse("2027-01-11T09:00:00Z"));
+                () -> NOW);
     }
 
     @AfterEach
