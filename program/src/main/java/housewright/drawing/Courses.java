@@ -9,22 +9,17 @@ final class Courses {
 
     private Courses() {}
 
-    /** The two pieces of a line that is broken in the middle of its longest stretch. */
+    /** The two pieces of a line that is broken in the middle of its last stretch. */
     static List<List<Laid.At>> withGap(List<Laid.At> corners) {
-        int longest = 0;
-        for (int i = 1; i + 1 < corners.size(); i++) {
-            if (length(corners, i) > length(corners, longest)) {
-                longest = i;
-            }
-        }
-        Laid.At from = corners.get(longest);
-        Laid.At to = corners.get(longest + 1);
-        double whole = length(corners, longest);
+        int last = corners.size() - 2;
+        Laid.At from = corners.get(last);
+        Laid.At to = corners.get(last + 1);
+        double whole = length(corners, last);
         double share = whole == 0 ? 0 : Math.min(GAP, whole / 2) / whole / 2;
-        List<Laid.At> first = new ArrayList<>(corners.subList(0, longest + 1));
+        List<Laid.At> first = new ArrayList<>(corners.subList(0, last + 1));
         first.add(between(from, to, 0.5 - share));
         List<Laid.At> second = new ArrayList<>(List.of(between(from, to, 0.5 + share)));
-        second.addAll(corners.subList(longest + 1, corners.size()));
+        second.addAll(corners.subList(last + 1, corners.size()));
         return List.of(first, second);
     }
 

@@ -119,7 +119,8 @@ record Diagram(Map<String, Node> nodes, Map<Frame, List<String>> frames, List<Wi
             if (end.isLoose()) {
                 return new Spot(link.sort().kind + " " + link.id() + (leaves ? " from" : " to"), "", leaves);
             }
-            boolean here = part.net().boxes().containsKey(end.box()) || part.stops().containsKey(end.box());
+            boolean here =
+                    part.net().boxes().containsKey(end.box()) || part.stops().containsKey(end.box());
             String node = here ? end.box() : elsewhere(end.box(), leaves);
             String port = end.port();
             boolean stop = part.stops().containsKey(node);

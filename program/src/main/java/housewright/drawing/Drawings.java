@@ -1,7 +1,9 @@
 package housewright.drawing;
 
 import housewright.finding.Subject;
+import housewright.model.Place;
 import housewright.model.Project;
+import housewright.model.Room;
 import housewright.signal.FeedProof;
 import housewright.signal.Moment;
 import housewright.study.Study;
@@ -50,7 +52,10 @@ public final class Drawings {
      * @throws IllegalArgumentException where there is no such feed
      */
     public List<Sheet> signal(Trade trade, State state, String litFeed) {
-        return signal(trade, state, way(litFeed, state == State.TODAY ? State.TODAY : State.TARGET).lit());
+        return signal(
+                trade,
+                state,
+                way(litFeed, state == State.TODAY ? State.TODAY : State.TARGET).lit());
     }
 
     private List<Sheet> signal(Trade trade, State state, Set<Subject> lit) {
@@ -89,6 +94,64 @@ public final class Drawings {
         Diagram diagram = Diagram.of(part, way.numbers());
         SignalInk ink = new SignalInk(project(), diagram, Layering.lay(diagram), way.lit());
         return page(id, title, 1, 1, ink, way.hops(), SignalInk.legend(state, part));
+    }
+
+    /**
+     * The venue from above, to scale, with what stands where. Where nothing has a position yet, a sheet that says what
+     * belongs there, with a mapping of 1 unit per metre.
+     */
+    public Plan floorPlan(State state) {
+        FloorPlan plan = new FloorPlan(project().venue(), new Things(study, state), us);
+        String id = "floor-plan-" + state.word();
+        String title = "Floor plan, " + state.title();
+        return plan.isEmpty()
+                ? new Plan(empty(id, title, EmptySheets.floorPlan()), new Mapping(1, 0, 0), List.of())
+                : plan.draw(id, scale -> heading(title, scale, 1, 1));
+    }
+
+    /** Each room from the side, in the order of the project; none where no room has an outline or a place in it. */
+    public List<Plan> sideViews(State state) {
+        Things things = new Things(study, state);
+        List<SideView> views = new ArrayList<>();
+        List<String> rooms = new ArrayList<>();
+        for (Room room : project().venue().rooms().values()) {
+            SideView view = new SideView(project().venue(), room, things, us);
+            if (!view.isEmpty()) {
+                views.add(view);
+                rooms.add(room.id());
+            }
+        }
+        List<Plan> plans = new ArrayList<>();
+        for (int n = 1; n <= views.size(); n++) {
+            SideView view = views.get(n - 1);
+            String room = rooms.get(n - 1);
+            String title = "Side view of " + room + ", " + view.seen() + ", " + state.title();
+            int number = n;
+            plans.add(view.draw(
+                    "side-view-" + room + "-" + state.word(), scale -> heading(title, scale, number, views.size())));
+        }
+        return plans;
+    }
+
+    /** Every rack from its front, to scale; one sheet that says what belongs there where there is no rack. */
+    public List<Sheet> racks(State state) {
+        Things things = new Things(study, state);
+        List<Elevation> racks = new ArrayList<>();
+        for (Place place : project().venue().places().values()) {
+            if (place.rack() != null) {
+                racks.add(new Elevation(place, place.rack(), things.at(place.id())));
+            }
+        }
+        String title = "Rack elevations, " + state.title();
+        String id = "racks-" + state.word();
+        return racks.isEmpty()
+                ? List.of(empty(id, title, EmptySheets.racks()))
+                : new RackSheets(racks, us).draw(id, (scale, number, of) -> heading(title, scale, number, of));
+    }
+
+    /** Gives a drawing its title block once its scale is known. */
+    interface Naming {
+        Page.Heading heading(String scale);
     }
 
     private Sheet page(
@@ -131,7 +194,8 @@ public final class Drawings {
     private Net net(Trade trade, State state) {
         return switch (state) {
             case TODAY, TARGET -> nets(state).of(trade);
-            case CHANGE -> Net.change(nets(State.TODAY).of(trade), nets(State.TARGET).of(trade));
+            case CHANGE ->
+                Net.change(nets(State.TODAY).of(trade), nets(State.TARGET).of(trade));
         };
     }
 

@@ -22,6 +22,20 @@ final class EmptySheets {
                 "Say both: from and to.");
     }
 
+    static List<String> floorPlan() {
+        return List.of(
+                "Nothing of the venue has a position yet.",
+                "Here belong its rooms, places and pathways, to scale.",
+                "Begin with the outline of one room, corner by corner, then the places in it.");
+    }
+
+    static List<String> racks() {
+        return List.of(
+                "No rack yet.",
+                "Here belongs every rack from its front, with what sits in which unit.",
+                "Say of a place that it is a rack, and how many units it has.");
+    }
+
     private static String what(Trade trade) {
         return switch (trade) {
             case SOUND -> "sound cables";

@@ -20,28 +20,46 @@ import org.jspecify.annotations.Nullable;
 /** The way of a feed at one moment: what it passes, in order, and where it stops. */
 final class FeedWay {
     private static final String NOT_THERE = "not there in this state";
+    private static final String NO_FURTHER = "no further";
+    /** The socket of what is not reached. */
+    private static final String BLANK = "\u00A0";
 
     private final Study study;
     private final Nets nets;
     private final Map<Leg, Ways> legs = new LinkedHashMap<>();
     private final Map<String, Set<Step>> insides = new LinkedHashMap<>();
     private final Map<String, String> stops = new LinkedHashMap<>();
+    private final Map<String, String> stopAt = new LinkedHashMap<>();
     private final List<Link> gaps = new ArrayList<>();
     private final Map<String, Integer> hops = new LinkedHashMap<>();
     private final Map<String, String> numbers = new LinkedHashMap<>();
     private final Set<Subject> lit = new TreeSet<>();
 
-    /** A cable, send or radio link between two boxes. */
-    private record Leg(Link.Sort sort, String id, String text, String from, String to) {}
+    /** A cable, send or radio link between two boxes, in the direction in which it was first used. */
+    private record Leg(Link.Sort sort, String id, String text, String from, String to) {
+        Leg turned() {
+            return new Leg(sort, id, text, to, from);
+        }
+    }
+
+    /** A leg as used: which of its two ends is at hand. */
+    private record Used(Leg leg, boolean turned) {}
 
     /** The sockets that a leg uses, each way once. */
     private static final class Ways {
         final Set<String> from = new LinkedHashSet<>();
         final Set<String> to = new LinkedHashSet<>();
+        boolean forth;
+        boolean back;
     }
 
     /** A way through a box; the legs say how its sockets are gathered. */
-    private record Step(@Nullable Leg in, String inPort, List<String> over, @Nullable Leg out, String outPort) {}
+    private record Step(
+            @Nullable Used in,
+            String inPort,
+            List<String> over,
+            @Nullable Used out,
+            String outPort) {}
 
     FeedWay(Study study, Nets nets, FeedProof proof) {
         this.study = study;
@@ -59,6 +77,7 @@ final class FeedWay {
                 leg.text(),
                 new Link.End(leg.from(), List.copyOf(ways.from)),
                 new Link.End(leg.to(), List.copyOf(ways.to)),
+                ways.back && ways.forth,
                 Change.THERE)));
         links.addAll(gaps);
         Map<String, Box> boxes = new LinkedHashMap<>();
@@ -92,37 +111,47 @@ final class FeedWay {
     }
 
     private Box.Inside inside(Step step) {
-        Leg in = step.in();
-        Leg out = step.out();
+        Used in = step.in();
+        Used out = step.out();
         return new Box.Inside(
-                in == null ? step.inPort() : Gathered.names(List.copyOf(ways(in).to)),
+                in == null ? step.inPort() : Gathered.names(ports(in, true)),
                 String.join(" → ", step.over()),
-                out == null ? step.outPort() : Gathered.names(List.copyOf(ways(out).from)));
+                out == null ? step.outPort() : Gathered.names(ports(out, false)));
+    }
+
+    private List<String> ports(Used used, boolean arriving) {
+        Ways ways = ways(used.leg());
+        return List.copyOf(arriving == used.turned() ? ways.from : ways.to);
     }
 
     private Ways ways(Leg leg) {
         return legs.computeIfAbsent(leg, each -> new Ways());
     }
 
+    private Used used(Leg leg) {
+        return legs.containsKey(leg.turned()) ? new Used(leg.turned(), true) : new Used(leg, false);
+    }
+
     private void pair(FeedProof proof, PairProof pair) {
         boolean arrives = !pair.hops().isEmpty();
-        List<Hop> way = arrives || proof.feed().never() ? pair.hops() : study.signals().reached(pair);
+        List<Hop> way =
+                arrives || proof.feed().never() ? pair.hops() : study.signals().reached(pair);
         Address from = pair.from();
-        Leg in = null;
+        Used in = null;
         List<String> over = new ArrayList<>(isPoint(from) ? List.of(from.spot().name()) : List.of());
         for (Hop hop : way) {
             hops.putIfAbsent(hop.text(), hops.size() + 1);
             String number = String.valueOf(hops.get(hop.text()));
             switch (hop.cause()) {
                 case Cause.ByCable cable -> {
-                    Leg leg = leg(Link.Sort.CABLE, cable.id(), nets.cable(cable.id()), hop);
+                    Used leg = leg(Link.Sort.CABLE, cable.id(), nets.cable(cable.id()), hop);
                     close(hop.from(), in, over, leg);
                     in = use(leg, hop.from().spot().name(), hop.to().spot().name(), number);
                     over = new ArrayList<>();
                 }
                 case Cause.ByRadio radio -> {
                     Link link = nets.radio(radio.id());
-                    Leg leg = leg(Link.Sort.RADIO, radio.id(), link == null ? List.of() : List.of(link), hop);
+                    Used leg = leg(Link.Sort.RADIO, radio.id(), link == null ? List.of() : List.of(link), hop);
                     close(hop.from(), in, over, leg);
                     in = use(leg, hop.from().spot().name(), hop.to().spot().name(), number);
                     over = new ArrayList<>();
@@ -156,7 +185,7 @@ final class FeedWay {
         return nets.isPoint(at.thing(), at.spot().name());
     }
 
-    private void close(Address leaves, @Nullable Leg in, List<String> over, Leg out) {
+    private void close(Address leaves, @Nullable Used in, List<String> over, Used out) {
         step(leaves.thing(), new Step(in, "", List.copyOf(over), out, ""));
         lit.add(Subject.equipment(leaves.thing()));
     }
@@ -168,23 +197,27 @@ final class FeedWay {
         }
     }
 
-    private Leg use(Leg leg, String from, String to, String number) {
+    private Used use(Used used, String from, String to, String number) {
+        Leg leg = used.leg();
         Ways ways = ways(leg);
-        ways.from.add(from);
-        ways.to.add(to);
+        ways.from.add(used.turned() ? to : from);
+        ways.to.add(used.turned() ? from : to);
+        ways.back |= used.turned();
+        ways.forth |= !used.turned();
         lit.add(new Subject(leg.sort().kind, leg.id()));
         numbers.putIfAbsent(leg.sort().kind + ":" + leg.id(), number);
-        return leg;
+        return used;
     }
 
-    private static Leg leg(Link.Sort sort, String id, List<Link> links, Hop hop) {
+    private Used leg(Link.Sort sort, String id, List<Link> links, Hop hop) {
         String text = links.isEmpty() ? id : links.getFirst().text();
-        return new Leg(sort, id, text, hop.from().thing(), hop.to().thing());
+        return used(new Leg(sort, id, text, hop.from().thing(), hop.to().thing()));
     }
 
     /** The cables that a network-send runs over, through switches and panels; a line of its own where they are not known. */
-    private Leg send(Cause.BySend send, Hop hop, @Nullable Leg first, List<String> over, String number) {
-        Leg in = first;
+    private Used send(Cause.BySend send, Hop hop, @Nullable Used first, List<String> over, String number) {
+        boolean moved = false;
+        Used in = first;
         String at = hop.from().thing();
         List<String> passing = List.copyOf(over);
         for (String id : send.over()) {
@@ -195,42 +228,49 @@ final class FeedWay {
                 if (!near.box().equals(at) || far.isLoose()) {
                     continue;
                 }
-                Leg leg = new Leg(Link.Sort.CABLE, id, link.text(), near.box(), far.box());
+                Used leg = used(new Leg(Link.Sort.CABLE, id, link.text(), near.box(), far.box()));
                 step(at, new Step(in, "", passing, leg, ""));
                 lit.add(Subject.equipment(at));
                 in = use(leg, near.port(), far.port(), number);
                 at = far.box();
+                moved = true;
                 passing = List.of(send.id());
                 break;
             }
         }
-        if (in != null && at.equals(hop.to().thing()) && in != first) {
+        if (in != null && moved && at.equals(hop.to().thing())) {
             return in;
         }
         Link link = nets.send(send.id());
-        Leg leg = leg(Link.Sort.SEND, send.id(), link == null ? List.of() : List.of(link), hop);
+        Used leg = leg(Link.Sort.SEND, send.id(), link == null ? List.of() : List.of(link), hop);
         close(hop.from(), first, over, leg);
         return use(leg, hop.from().spot().name(), hop.to().spot().name(), number);
     }
 
-    private void stop(FeedProof proof, PairProof pair, List<Hop> way, @Nullable Leg in, List<String> over) {
+    private void stop(FeedProof proof, PairProof pair, List<Hop> way, @Nullable Used in, List<String> over) {
         Stop why = pair.stop();
-        String key = "stop " + (stops.size() + 1);
-        stops.put(key, why == null ? "Nothing leads on." : why.why());
         Address last = way.isEmpty() ? pair.from() : way.getLast().to();
         boolean leaves = !isPoint(last) && (way.isEmpty() || !isOutside(way.getLast()));
-        String port = leaves ? last.spot().name() : "no further";
-        step(last.thing(), new Step(in, "", over, null, port));
-        lit.add(Subject.equipment(last.thing()));
-        Link.End stop = new Link.End(key, List.of(""));
-        gaps.add(new Link(
-                Link.Sort.GAP, proof.feed().id(), "", new Link.End(last.thing(), List.of(port)), stop, Change.THERE));
+        String port = leaves ? last.spot().name() : NO_FURTHER;
+        String reason = why == null ? "nothing leads on" : why.why();
+        String key = stopAt.get(last + " " + reason);
+        if (key == null) {
+            key = "stop " + (stops.size() + 1);
+            stops.put(key, reason);
+            stopAt.put(last + " " + reason, key);
+            step(last.thing(), new Step(in, "", over, null, port));
+            lit.add(Subject.equipment(last.thing()));
+            gap(proof, new Link.End(last.thing(), List.of(port)), new Link.End(key, List.of("")));
+        }
         Address to = pair.to();
         boolean point = isPoint(to);
-        String into = point ? "" : to.spot().name();
+        String into = point ? BLANK : to.spot().name();
         step(to.thing(), new Step(null, into, point ? List.of(to.spot().name()) : List.of(), null, ""));
-        gaps.add(new Link(
-                Link.Sort.GAP, proof.feed().id(), "", stop, new Link.End(to.thing(), List.of(into)), Change.THERE));
+        gap(proof, new Link.End(key, List.of("")), new Link.End(to.thing(), List.of(into)));
+    }
+
+    private void gap(FeedProof proof, Link.End from, Link.End to) {
+        gaps.add(new Link(Link.Sort.GAP, proof.feed().id(), "", from, to, false, Change.THERE));
     }
 
     private static boolean isOutside(Hop hop) {

@@ -22,7 +22,9 @@ final class Gathered {
                 said.add(first);
             } else {
                 String last = names.get(end - 1);
-                said.add(first + (end - at == 2 ? ", " : "…") + last.substring(stem(last).length()));
+                said.add(first
+                        + (end - at == 2 ? ", " : "…")
+                        + last.substring(stem(last).length()));
             }
             at = end;
         }

@@ -34,6 +34,7 @@ import org.eclipse.elk.graph.util.ElkGraphUtil;
 final class Layering {
     private static final int SEED = 1;
     private static final double CAPTION = 26;
+    private static final double GAP_ROOM = 44;
 
     static {
         LayoutMetaDataService.getInstance(); // teaches the kernel to copy its own values; once, before the first layout
@@ -58,10 +59,13 @@ final class Layering {
             ElkNode made = ElkGraphUtil.createNode(parents.getOrDefault(key, root));
             made.setDimensions(node.width(), node.height());
             made.setProperty(CoreOptions.PORT_CONSTRAINTS, PortConstraints.FIXED_POS);
-            node.west().forEach((port, row) -> ports.put(
-                    new Diagram.Spot(key, port, false), port(made, PortSide.WEST, 0, node.portY(row))));
-            node.east().forEach((port, row) -> ports.put(
-                    new Diagram.Spot(key, port, true), port(made, PortSide.EAST, node.width(), node.portY(row))));
+            node.west()
+                    .forEach((port, row) -> ports.put(
+                            new Diagram.Spot(key, port, false), port(made, PortSide.WEST, 0, node.portY(row))));
+            node.east()
+                    .forEach((port, row) -> ports.put(
+                            new Diagram.Spot(key, port, true),
+                            port(made, PortSide.EAST, node.width(), node.portY(row))));
             nodes.put(key, made);
         });
         Folds folds = new Folds(diagram);
@@ -70,11 +74,12 @@ final class Layering {
             boolean back = folds.isBack(wire);
             ElkEdge edge = ElkGraphUtil.createSimpleEdge(
                     ports.get(back ? wire.to() : wire.from()), ports.get(back ? wire.from() : wire.to()));
-            if (!wire.text().isEmpty()) {
+            boolean gap = wire.link().sort() == Link.Sort.GAP;
+            if (gap || !wire.text().isEmpty()) {
                 ElkLabel label = ElkGraphUtil.createLabel(wire.link().id(), edge);
                 label.setDimensions(
-                        Node.widest(Set.copyOf(wire.text())) + 4,
-                        wire.text().size() * Svg.LINE);
+                        gap ? GAP_ROOM : Node.widest(Set.copyOf(wire.text())) + 4,
+                        Math.max(4, wire.text().size() * Svg.LINE));
                 label.setProperty(CoreOptions.EDGE_LABELS_PLACEMENT, EdgeLabelPlacement.CENTER);
             }
             edges.add(edge);

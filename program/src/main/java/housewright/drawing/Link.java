@@ -10,8 +10,9 @@ import java.util.List;
  * @param text its id and type, as written beside the line
  * @param from where signal leaves
  * @param to where it arrives
+ * @param both signal runs both ways
  */
-record Link(Sort sort, String id, String text, End from, End to, Change change) {
+record Link(Sort sort, String id, String text, End from, End to, boolean both, Change change) {
     enum Sort {
         CABLE("cable"),
         SEND("network-send"),
@@ -56,24 +57,29 @@ record Link(Sort sort, String id, String text, End from, End to, Change change) 
     }
 
     Link turned() {
-        return new Link(sort, id, text, to, from, change);
+        return new Link(sort, id, text, to, from, both, change);
     }
 
     Link with(Change other) {
-        return new Link(sort, id, text, from, to, other);
+        return new Link(sort, id, text, from, to, both, other);
     }
 
     String said() {
-        String what =
-                switch (sort) {
-                    case CABLE -> "Cable ";
-                    case SEND -> "Sent over the network: ";
-                    case RADIO -> "Radio link ";
-                    case GAP -> "Nothing passes for feed ";
-                };
+        String what = switch (sort) {
+            case CABLE -> "Cable ";
+            case SEND -> "Sent over the network: ";
+            case RADIO -> "Radio link ";
+            case GAP -> "Nothing passes for feed ";
+        };
         if (sort == Sort.GAP) {
             return what + id;
         }
-        return what + text + ", from " + from.said() + " to " + to.said() + change.said;
+        return what
+                + text
+                + (both ? ", between " : ", from ")
+                + from.said()
+                + (both ? " and " : " to ")
+                + to.said()
+                + change.said;
     }
 }

@@ -1,12 +1,12 @@
 package housewright.drawing;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.HashSet;
-import java.util.LinkedHashSet;
 import org.jspecify.annotations.Nullable;
 
 /** What a signal drawing shows, before it is laid out: boxes by id and what runs between them. */
@@ -38,8 +38,8 @@ record Net(Map<String, Box> boxes, List<Link> links) {
                             old == null ? Change.COMES : Change.STAYS,
                             insides(old, box)));
         });
-        today.boxes.forEach((id, box) -> boxes.putIfAbsent(
-                id, new Box(id, box.name(), box.place(), box.note(), Change.GOES, box.insides())));
+        today.boxes.forEach((id, box) ->
+                boxes.putIfAbsent(id, new Box(id, box.name(), box.place(), box.note(), Change.GOES, box.insides())));
         Set<Link> before = new LinkedHashSet<>(today.links);
         Set<Link> after = new HashSet<>(target.links);
         List<Link> links = new ArrayList<>();

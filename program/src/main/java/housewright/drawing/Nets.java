@@ -100,9 +100,8 @@ final class Nets {
                 ? model.name()
                 : each.model() != null ? each.model() : "type not known yet";
         String host = each.partOf() != null ? each.partOf() : each.runsOn();
-        String note = each.partOf() != null
-                ? "in " + each.partOf()
-                : each.runsOn() != null ? "on " + each.runsOn() : "";
+        String note =
+                each.partOf() != null ? "in " + each.partOf() : each.runsOn() != null ? "on " + each.runsOn() : "";
         return new Box(each.id(), name, place(each, host), note, Change.THERE, List.of());
     }
 
@@ -139,12 +138,13 @@ final class Nets {
         Map<Ends, List<Joint>> byEnds = new LinkedHashMap<>();
         for (Joint joint : lead.joints()) {
             if (isThere(joint.from()) && isThere(joint.to())) {
-                byEnds.computeIfAbsent(
-                                new Ends(thing(joint.from()), thing(joint.to())), each -> new ArrayList<>())
+                byEnds.computeIfAbsent(new Ends(thing(joint.from()), thing(joint.to())), each -> new ArrayList<>())
                         .add(joint);
             }
         }
-        String text = lead.cable().type() == null ? lead.id() : lead.id() + " " + lead.cable().type();
+        String text = lead.cable().type() == null
+                ? lead.id()
+                : lead.id() + " " + lead.cable().type();
         if (!lead.cable().adapters().isEmpty()) {
             text += " + " + String.join(" + ", lead.cable().adapters());
         }
@@ -156,9 +156,18 @@ final class Nets {
                     text,
                     end(each.getKey().from(), each.getValue(), true),
                     end(each.getKey().to(), each.getValue(), false),
+                    each.getValue().stream().allMatch(Nets::isBoth),
                     Change.THERE));
         }
         return links;
+    }
+
+    /** Signal runs both ways in it, as far as its sockets say. */
+    private static boolean isBoth(Joint joint) {
+        return joint.plugs().stream()
+                        .anyMatch(plug -> plug.port() != null && plug.port().both() != null)
+                && joint.plugs().stream()
+                        .allMatch(plug -> plug.port() == null || plug.port().both() != null || plug.isPassive());
     }
 
     private static boolean isThere(@Nullable Plug plug) {
@@ -187,8 +196,9 @@ final class Nets {
             Signal signal = line.signal();
             if (signal != null) {
                 Trade trade = trade(signal, line.from(), line.to());
-                line.ids().forEach(id -> trades.computeIfAbsent(id, each -> EnumSet.noneOf(Trade.class))
-                        .add(trade));
+                line.ids()
+                        .forEach(id -> trades.computeIfAbsent(id, each -> EnumSet.noneOf(Trade.class))
+                                .add(trade));
             }
         }
         for (Lead lead : study.cabling().leads()) {
@@ -249,14 +259,18 @@ final class Nets {
         if (name.startsWith("v") || as.contains("video") || as.contains("picture")) {
             return Trade.PICTURE;
         }
-        boolean sound = name.equals("L") || name.equals("R") || (!name.isEmpty() && name.chars().allMatch(c -> c >= '0' && c <= '9'));
+        boolean sound = name.equals("L")
+                || name.equals("R")
+                || (!name.isEmpty() && name.chars().allMatch(c -> c >= '0' && c <= '9'));
         return sound || as.contains("audio") ? Trade.SOUND : Trade.CONTROL;
     }
 
     private void radio() {
         for (RadioLink each : study.project().radio().values()) {
             if (holds("radio", each.id(), each.life(), each.from(), each.to())) {
-                String text = each.frequency() == null ? each.id() : each.id() + " " + each.frequency().text();
+                String text = each.frequency() == null
+                        ? each.id()
+                        : each.id() + " " + each.frequency().text();
                 Link link = link(Link.Sort.RADIO, each.id(), text, each.from(), each.to());
                 radio.put(each.id(), link);
                 Trade one = tradeOf(each.from().addresses().getFirst().thing());
@@ -279,7 +293,7 @@ final class Nets {
     }
 
     private static Link link(Link.Sort sort, String id, String text, Ref from, Ref to) {
-        return new Link(sort, id, text, end(from), end(to), Change.THERE);
+        return new Link(sort, id, text, end(from), end(to), false, Change.THERE);
     }
 
     private static Link.End end(Ref ref) {

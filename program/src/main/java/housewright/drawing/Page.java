@@ -13,8 +13,8 @@ import java.util.TreeSet;
  * @param top likewise
  */
 record Page(String paper, double width, double height, double left, double top, List<String> notes) {
-    private static final double MARGIN = 26;
-    private static final double PAD = 22;
+    private static final double MARGIN = 20;
+    private static final double PAD = 12;
     private static final double BLOCK = 48;
     private static final double NOTE_GAP = 10;
 

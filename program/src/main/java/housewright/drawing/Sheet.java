@@ -16,14 +16,7 @@ import java.util.List;
  * @param subjects what is drawn on it, sorted; without what it only refers to on another sheet
  */
 public record Sheet(
-        String id,
-        String title,
-        int number,
-        int of,
-        double width,
-        double height,
-        String svg,
-        List<Subject> subjects) {
+        String id, String title, int number, int of, double width, double height, String svg, List<Subject> subjects) {
     public Sheet {
         subjects = List.copyOf(subjects);
     }

@@ -88,11 +88,7 @@ final class SignalInk {
             svg.thing("place", place, "place", "Place " + caption);
         }
         rect(svg, area.x(), area.y(), area.width(), area.height(), Svg.HAIR);
-        svg.words(
-                area.x() + 8,
-                area.y() + 17,
-                "start",
-                TextWidth.cut(caption, Svg.SMALL, area.width() - 12));
+        svg.words(area.x() + 8, area.y() + 17, "start", TextWidth.cut(caption, Svg.SMALL, area.width() - 12));
         svg.close();
     }
 
@@ -108,7 +104,7 @@ final class SignalInk {
         Diagram.Wire wire = diagram.wires().get(index);
         Laid.Course course = laid.lines().get(index);
         Link link = wire.link();
-        boolean isLit = lit.contains(link.subject());
+        boolean isLit = lit.contains(link.subject()) && link.change() != Change.GOES;
         double weight = weight(isLit, link.change());
         svg.thing(
                 link.sort().kind,
@@ -117,22 +113,26 @@ final class SignalInk {
                         ? "gap"
                         : link.sort().kind + " " + link.change().word + (isLit ? " lit" : ""),
                 link.said());
-        String dashes =
-                link.change() == Change.GOES
-                        ? "8 5"
-                        : switch (link.sort()) {
-                            case CABLE -> "none";
-                            case SEND -> "12 3 2 3";
-                            case RADIO -> "2 4";
-                            case GAP -> "none";
-                        };
+        String dashes = link.change() == Change.GOES
+                ? "8 5"
+                : switch (link.sort()) {
+                    case CABLE -> "none";
+                    case SEND -> "12 3 2 3";
+                    case RADIO -> "2 4";
+                    case GAP -> "none";
+                };
         if (link.sort() == Link.Sort.GAP) {
-            for (List<Laid.At> piece : Courses.withGap(course.corners())) {
-                svg.leaf("path", "d", path(piece), "stroke-width", Svg.NORMAL);
+            boolean leadsOn = wire.from().node().startsWith("stop ");
+            List<List<Laid.At>> pieces = leadsOn ? List.of(course.corners()) : Courses.withGap(course.corners());
+            for (List<Laid.At> piece : pieces) {
+                svg.leaf("path", "d", path(piece), "stroke-width", leadsOn ? Svg.HAIR : Svg.NORMAL);
             }
         } else {
             svg.leaf("path", "d", path(course.corners()), "stroke-width", weight, "stroke-dasharray", dashes);
             arrow(svg, course.corners(), weight);
+            if (link.both()) {
+                arrow(svg, course.corners().reversed(), weight);
+            }
         }
         double y = course.text().y() + 11.5;
         for (String line : wire.text()) {
@@ -185,7 +185,7 @@ final class SignalInk {
             svg.open("g", "class", node.sort().name().toLowerCase(java.util.Locale.ROOT));
             beside(svg, node, area);
         } else {
-            isLit = lit.contains(Subject.equipment(box.id()));
+            isLit = lit.contains(Subject.equipment(box.id())) && box.change() != Change.GOES;
             svg.thing(
                     "equipment",
                     box.id(),
@@ -223,6 +223,10 @@ final class SignalInk {
                 svg.words(left, y + 4, "start", inside.over());
             }
             for (String port : List.of(inside.in(), inside.out())) {
+                if (inside.over().isEmpty()
+                        && (inside.in().isEmpty() || inside.out().isEmpty())) {
+                    continue;
+                }
                 Integer west = node.west().get(port);
                 Integer east = node.east().get(port);
                 if (west != null) {
@@ -233,8 +237,11 @@ final class SignalInk {
                 } else if (east != null) {
                     double from = area.x() + area.width() - Node.PAD - TextWidth.of(port, Svg.SMALL) - 3;
                     double fromY = area.y() + node.portY(east);
-                    double turn =
-                            area.x() + area.width() - Node.PAD - Node.widest(node.east().keySet()) - 9;
+                    double turn = area.x()
+                            + area.width()
+                            - Node.PAD
+                            - Node.widest(node.east().keySet())
+                            - 9;
                     way(svg, from, fromY, turn, textEnd, y, weight);
                 }
             }
@@ -244,11 +251,7 @@ final class SignalInk {
     private static void way(Svg svg, double from, double fromY, double turn, double to, double y, double weight) {
         List<Laid.At> corners = fromY == y
                 ? List.of(new Laid.At(from, y), new Laid.At(to, y))
-                : List.of(
-                        new Laid.At(from, fromY),
-                        new Laid.At(turn, fromY),
-                        new Laid.At(turn, y),
-                        new Laid.At(to, y));
+                : List.of(new Laid.At(from, fromY), new Laid.At(turn, fromY), new Laid.At(turn, y), new Laid.At(to, y));
         svg.leaf("path", "d", path(corners), "stroke-width", weight);
     }
 

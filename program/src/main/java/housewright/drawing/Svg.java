@@ -70,16 +70,7 @@ final class Svg {
 
     /** A group for a thing of the project, with its name for those who point at it or listen. */
     Svg thing(String kind, String id, String classes, String name, Object... attributes) {
-        open(
-                "g",
-                "class",
-                classes,
-                "data-subject",
-                kind + ":" + id,
-                "role",
-                "graphics-symbol",
-                "aria-label",
-                name);
+        open("g", "class", classes, "data-subject", kind + ":" + id, "role", "graphics-symbol", "aria-label", name);
         try {
             attributes(attributes);
         } catch (XMLStreamException e) {

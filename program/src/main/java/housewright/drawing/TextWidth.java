@@ -77,9 +77,10 @@ final class TextWidth {
             case 'i', 'j', 'l', 'I', '\'', '|', '.', ',', ':', ';' -> 0.35;
             case 'f', 't', 'r', ' ', '\u00A0', '(', ')', '[', ']', '/', '-', '!' -> 0.42;
             case 'm', 'M', 'w', 'W', '%', '@', '…', '→', '—' -> 1.0;
-            default -> letter < 0x80
-                    ? Character.isUpperCase(letter) ? 0.79 : 0.65
-                    : letter < 0x500 ? 0.8 : letter < 0x2E80 ? 1.0 : 1.05;
+            default ->
+                letter < 0x80
+                        ? Character.isUpperCase(letter) ? 0.79 : 0.65
+                        : letter < 0x500 ? 0.8 : letter < 0x2E80 ? 1.0 : 1.05;
         };
     }
 }
