@@ -44,7 +44,7 @@ final class Ladder {
             "org.jspecify.annotations");
 
     /** The engines: one public entry class, public records of input and result, all else within the package. */
-    private static final Set<String> ENGINES = Set.of("signal", "cable", "sound", "picture", "network");
+    private static final Set<String> ENGINES = Set.of("signal", "cable", "sound", "picture", "network", "drawing");
 
     /** Above the line: these may read the clock and use threads. */
     private static final Set<String> ABOVE_THE_LINE = Set.of("app", "store.sqlite", "cli", "library", "main");
@@ -110,6 +110,14 @@ final class Ladder {
                         "check.picture",
                         "check.network"),
                 "java.util.concurrent..");
+        rung(
+                "drawing",
+                List.of("unit", "model", "finding", "signal", "cable", "study"),
+                "java.io",
+                "java.util.concurrent..",
+                "javax.xml.stream",
+                "org.eclipse.elk..",
+                "org.eclipse.emf..");
         rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
         rung(
                 "app",
