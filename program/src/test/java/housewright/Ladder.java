@@ -47,7 +47,8 @@ final class Ladder {
     private static final Set<String> ENGINES = Set.of("signal", "cable", "sound", "picture", "network", "drawing");
 
     /** Above the line: these may read the clock and use threads. */
-    private static final Set<String> ABOVE_THE_LINE = Set.of("app", "store.sqlite", "cli", "library", "main");
+    private static final Set<String> ABOVE_THE_LINE =
+            Set.of("app", "store.sqlite", "cli", "library", "main", "web");
 
     /** These may touch the file system; {@code library} reads only what is packed with the program. */
     private static final Set<String> USES_FILES = Set.of("app", "store.sqlite", "cli", "main");
@@ -152,11 +153,42 @@ final class Ladder {
                 "com.fasterxml.jackson..",
                 "picocli");
         rung(
+                "web.page",
+                List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app"),
+                "java.nio.charset");
+        rung("web.view", List.of("web.page"), "gg.jte..");
+        rung(
+                "web",
+                List.of(
+                        "unit",
+                        "model",
+                        "model.change",
+                        "file",
+                        "finding",
+                        "signal",
+                        "study",
+                        "app",
+                        "web.page",
+                        "web.view"),
+                "java.io",
+                "java.net",
+                "java.nio.charset",
+                "java.nio.file..",
+                "java.security",
+                "java.util.concurrent..",
+                "com.google.zxing..",
+                "gg.jte..",
+                "io.javalin..",
+                "jakarta.servlet..",
+                "kotlin..",
+                "org.eclipse.jetty..");
+        rung(
                 "main",
-                List.of("model", "library", "app", "store.sqlite", "cli"),
+                List.of("model", "file", "library", "app", "store.sqlite", "cli", "web"),
                 "java.io",
                 "java.nio.charset",
                 "java.nio.file..",
+                "java.util.concurrent..",
                 "picocli");
     }
 

@@ -22,12 +22,15 @@ public final class Main {
 
     private static Cli cli() {
         BuiltInLibrary library = BuiltInLibrary.of(BuiltInLibrary.LATEST);
+        ProjectFiles files = new ProjectFiles(library, System.in);
+        PrintStream err = utf8(FileDescriptor.err);
         return new Cli(
                 library,
-                new ProjectFiles(library, System.in),
+                files,
                 new TypeSearch(library),
+                new LocalServer(library, files, err),
                 utf8(FileDescriptor.out),
-                utf8(FileDescriptor.err),
+                err,
                 screen(),
                 version());
     }
