@@ -132,6 +132,13 @@ final class PossiblePatches {
                 && mayBeSet(piece, layout, from, to - piece.base());
     }
 
+    /** Sound is not patched to a picture, nor the other way round; what a point takes is not said. */
+    boolean isSameMedia(int node, int to) {
+        Piece piece = graph.piece(node);
+        Layout layout = piece.layout();
+        return layout != null && sameMedia(layout, node - piece.base(), to - piece.base());
+    }
+
     private boolean isUsedStraight(String device) {
         Integer index = graph.pieceIndex.get(device);
         if (index == null) {

@@ -8,6 +8,7 @@ import housewright.model.Ref.Address;
 import housewright.model.Remarks;
 import housewright.model.Signal;
 import housewright.model.Types;
+import housewright.signal.GraphBuilder.PortKey;
 import housewright.unit.Level;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -194,6 +195,30 @@ public final class Signals {
      */
     public synchronized List<Mend> mends(FeedProof proof) {
         return new Mender(this).mends(proof);
+    }
+
+    /** What could be joined to a port of a thing, and by which cable. */
+    public JoinOffers joinOffers(Address port) {
+        return new Joinable(graph, types).of(port);
+    }
+
+    /** The cables that are in a port. */
+    public List<String> listCables(Address port) {
+        Integer piece = graph.pieceIndex.get(port.thing());
+        return piece == null
+                ? List.of()
+                : List.copyOf(graph.builder.plugged.getOrDefault(
+                        new PortKey(piece, port.spot().name()), List.of()));
+    }
+
+    /**
+     * What the type of a thing lets be patched from a place of it: points and outputs, those without a patch of their
+     * own in front; none where nothing may be patched there.
+     *
+     * @param from whether the place is the one a signal comes from; else what may be patched to it is asked for
+     */
+    public List<PatchOffer> patchOffers(Address place, boolean from) {
+        return new Patchables(graph).of(place, from);
     }
 
     /** What a channel of a port carries; empty at a point, and where the signal at hand may carry anything. */

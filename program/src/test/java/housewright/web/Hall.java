@@ -9,14 +9,18 @@ import housewright.app.Projects;
 import housewright.app.Role;
 import housewright.app.StoreException;
 import housewright.library.BuiltInLibrary;
-import housewright.store.memory.MemoryStore;
+import housewright.store.sqlite.SqliteStore;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /** A server with the demo in it, on a day some weeks before its first service; nothing of it is kept. */
 final class Hall implements AutoCloseable {
@@ -24,14 +28,17 @@ final class Hall implements AutoCloseable {
     static final Instant TODAY = Instant.parse("2027-02-10T09:00:00Z");
     private static final BuiltInLibrary LIBRARY = BuiltInLibrary.of(1);
 
+    private final Path folder;
     final Projects projects;
     final WebServer server;
     final ByteArrayOutputStream faults = new ByteArrayOutputStream();
 
     private Hall(boolean share) {
         ProjectFiles files = new ProjectFiles(LIBRARY, new ByteArrayInputStream(new byte[0]));
-        this.projects = new Projects(new MemoryStore(), LIBRARY, files, () -> TODAY);
         try {
+            this.folder = Files.createTempDirectory("housewright-hall-");
+            this.projects = new Projects(
+                    SqliteStore.open(folder.resolve("projects.housewright"), TODAY), LIBRARY, files, () -> TODAY);
             this.server = WebServer.start(
                     projects,
                     new Serving(0, true, share, LEAD.person(), null, null),
@@ -85,5 +92,11 @@ final class Hall implements AutoCloseable {
     @Override
     public void close() {
         server.close();
+        projects.store().close();
+        try (Stream<Path> files = Files.walk(folder)) {
+            files.sorted(Comparator.reverseOrder()).forEach(path -> path.toFile().delete());
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
     }
 }
