@@ -12,35 +12,35 @@ import housewright.model.Shape;
 import housewright.model.Shape.Socket;
 import housewright.model.Types;
 import housewright.signal.Moment;
+import housewright.signal.Present;
 import housewright.unit.Delay;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /** Looks up what stands at an address at a moment: the thing, its type, the socket, the gain that is set. */
 final class Ports {
-    private final Types types;
-    private final Moment moment;
-    private final Map<String, Optional<Shape>> shapes = new ConcurrentHashMap<>();
-    private final Map<String, Optional<Equipment>> things = new ConcurrentHashMap<>();
+    private final Map<String, Standing> things = new HashMap<>();
     private final Map<String, Map<Spot, Double>> gains = new ConcurrentHashMap<>();
 
+    /** A thing and the shape of its type; null where that is not known. */
+    private record Standing(Equipment equipment, @Nullable Shape shape) {}
+
     Ports(Types types, Moment moment) {
-        this.types = types;
-        this.moment = moment;
+        Map<String, Shape> shapes = new HashMap<>();
+        for (Present each : Present.all(types, moment)) {
+            Model model = each.model();
+            Shape shape = model == null ? null : shapes.computeIfAbsent(model.id(), id -> Shape.of(model));
+            things.put(each.id(), new Standing(each.equipment(), shape));
+        }
     }
 
     /** The thing as it is at the moment; null where it is not there. */
     @Nullable
     Equipment thing(String id) {
-        return things.computeIfAbsent(
-                        id,
-                        key -> Optional.ofNullable(types.project().equipment().get(key))
-                                .filter(each -> moment.isThere("equipment", key, each.life()))
-                                .map(each -> moment.isDone("equipment", key) ? each : each.today()))
-                .orElse(null);
+        Standing standing = things.get(id);
+        return standing == null ? null : standing.equipment();
     }
 
     @Nullable
@@ -51,12 +51,8 @@ final class Ports {
 
     @Nullable
     Shape shape(String thing) {
-        Equipment equipment = thing(thing);
-        String type = equipment == null ? null : equipment.model();
-        return type == null
-                ? null
-                : shapes.computeIfAbsent(type, key -> types.findModel(key).map(Shape::of))
-                        .orElse(null);
+        Standing standing = things.get(thing);
+        return standing == null ? null : standing.shape();
     }
 
     /** The socket; null at a point and where the type has no such socket. */
