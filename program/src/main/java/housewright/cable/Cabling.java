@@ -25,6 +25,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -41,12 +42,17 @@ public final class Cabling {
     private final List<Line> lines = new ArrayList<>();
     private final Map<String, List<Lead>> along = new LinkedHashMap<>();
     private final Lengths lengths;
+    private @Nullable List<SpeakerCircuit> speakerCircuits;
 
     /** One end in a socket: the cable, and the way of it. */
     private record Held(Lead lead, Joint joint, boolean first) {
         @Nullable
         Plug far() {
             return first ? joint.to() : joint.from();
+        }
+
+        Plug near() {
+            return Objects.requireNonNull(first ? joint.from() : joint.to());
         }
     }
 
@@ -108,6 +114,34 @@ public final class Cabling {
      */
     public List<Chain> chains(Signal signal) {
         return Chains.of(lines, signal);
+    }
+
+    /** What hangs on each amplifier output that something is plugged into, in the order of the cables. */
+    public synchronized List<SpeakerCircuit> speakerCircuits() {
+        List<SpeakerCircuit> known = speakerCircuits;
+        if (known == null) {
+            known = SpeakerCircuits.of(this);
+            speakerCircuits = known;
+        }
+        return known;
+    }
+
+    /** A socket that several cables are in: the end of the first, and the ids of all, in the order of the file. */
+    public record Shared(Plug plug, List<String> cables) {}
+
+    /** Every socket that several cables are in, in the order of the file. */
+    public List<Shared> shared() {
+        List<Shared> shared = new ArrayList<>();
+        for (List<Held> here : held.values()) {
+            if (here.size() > 1) {
+                List<String> cables =
+                        here.stream().map(each -> each.lead().id()).distinct().toList();
+                if (cables.size() > 1) {
+                    shared.add(new Shared(here.getFirst().near(), cables));
+                }
+            }
+        }
+        return List.copyOf(shared);
     }
 
     private void add(Cable cable) {
