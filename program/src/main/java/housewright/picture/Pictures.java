@@ -1,6 +1,7 @@
 package housewright.picture;
 
 import housewright.model.Carries;
+import housewright.model.Feed;
 import housewright.model.Join;
 import housewright.model.LocalRef.Spot;
 import housewright.model.Model;
@@ -12,6 +13,7 @@ import housewright.model.Types;
 import housewright.signal.Cause;
 import housewright.signal.FeedProof;
 import housewright.signal.Hop;
+import housewright.signal.Media;
 import housewright.signal.Moment;
 import housewright.signal.PairProof;
 import housewright.signal.Present;
@@ -40,9 +42,9 @@ public final class Pictures {
         this.moment = signals.moment();
         Present.all(types, moment).forEach(each -> things.put(each.id(), each));
         for (FeedProof proof : signals.proofs()) {
-            if (proof.feed().carries() == Carries.PICTURE && !proof.feed().never()) {
+            if (!proof.feed().never()) {
                 for (PairProof pair : proof.pairs()) {
-                    if (!pair.hops().isEmpty()) {
+                    if (!pair.hops().isEmpty() && isPicture(signals, proof.feed(), pair)) {
                         add(new PicturePath(proof.feed().id(), passes(pair.hops())));
                     }
                 }
@@ -52,6 +54,17 @@ public final class Pictures {
 
     public static Pictures of(Types types, Signals signals) {
         return new Pictures(types, signals);
+    }
+
+    /** As the feed says, else by the first socket on the way that carries one thing only. */
+    private static boolean isPicture(Signals signals, Feed feed, PairProof pair) {
+        return feed.carries() != null
+                ? feed.carries() == Carries.PICTURE
+                : pair.hops().stream()
+                        .flatMap(hop -> signals.findMedia(hop.to()).stream())
+                        .findFirst()
+                        .filter(media -> media == Media.VIDEO)
+                        .isPresent();
     }
 
     /** One for each source and screen of each picture feed that arrives, in the order of the feeds. */
