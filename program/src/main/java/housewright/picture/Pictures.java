@@ -19,7 +19,6 @@ import housewright.signal.PairProof;
 import housewright.signal.Present;
 import housewright.signal.Signals;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,16 +30,15 @@ import org.jspecify.annotations.Nullable;
 public final class Pictures {
     private final Types types;
     private final Moment moment;
-    private final Map<String, Present> things = new LinkedHashMap<>();
+    private final Map<String, Present> things;
     private final Map<String, List<Join.Pair>> patched = new ConcurrentHashMap<>();
-    private final Map<String, Shape> shapes = new HashMap<>();
     private final List<PicturePath> paths = new ArrayList<>();
     private final Map<List<Object>, Stretch> stretches = new LinkedHashMap<>();
 
     private Pictures(Types types, Signals signals) {
         this.types = types;
         this.moment = signals.moment();
-        Present.all(types, moment).forEach(each -> things.put(each.id(), each));
+        this.things = Present.all(types, moment);
         for (FeedProof proof : signals.proofs()) {
             if (!proof.feed().never()) {
                 for (PairProof pair : proof.pairs()) {
@@ -129,15 +127,15 @@ public final class Pictures {
     }
 
     private @Nullable Jack jack(Address at) {
-        Model model = model(at.thing());
-        if (model == null) {
-            return null;
-        }
-        return shapes.computeIfAbsent(model.id(), id -> Shape.of(model))
-                .findSocket(at.spot().name())
-                .map(Socket::port)
-                .map(port -> new Jack(new Address(at.thing(), new Spot(at.spot().name(), null)), port))
-                .orElse(null);
+        Present present = things.get(at.thing());
+        Shape shape = present == null ? null : present.shape();
+        return shape == null
+                ? null
+                : shape.findSocket(at.spot().name())
+                        .map(Socket::port)
+                        .map(port -> new Jack(
+                                new Address(at.thing(), new Spot(at.spot().name(), null)), port))
+                        .orElse(null);
     }
 
     private void add(PicturePath path) {

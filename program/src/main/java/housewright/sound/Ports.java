@@ -21,26 +21,18 @@ import org.jspecify.annotations.Nullable;
 
 /** Looks up what stands at an address at a moment: the thing, its type, the socket, the gain that is set. */
 final class Ports {
-    private final Map<String, Standing> things = new HashMap<>();
+    private final Map<String, Present> things;
     private final Map<String, Map<Spot, Double>> gains = new ConcurrentHashMap<>();
 
-    /** A thing and the shape of its type; null where that is not known. */
-    private record Standing(Equipment equipment, @Nullable Shape shape) {}
-
     Ports(Types types, Moment moment) {
-        Map<String, Shape> shapes = new HashMap<>();
-        for (Present each : Present.all(types, moment)) {
-            Model model = each.model();
-            Shape shape = model == null ? null : shapes.computeIfAbsent(model.id(), id -> Shape.of(model));
-            things.put(each.id(), new Standing(each.equipment(), shape));
-        }
+        things = Present.all(types, moment);
     }
 
     /** The thing as it is at the moment; null where it is not there. */
     @Nullable
     Equipment thing(String id) {
-        Standing standing = things.get(id);
-        return standing == null ? null : standing.equipment();
+        Present present = things.get(id);
+        return present == null ? null : present.equipment();
     }
 
     @Nullable
@@ -51,8 +43,8 @@ final class Ports {
 
     @Nullable
     Shape shape(String thing) {
-        Standing standing = things.get(thing);
-        return standing == null ? null : standing.shape();
+        Present present = things.get(thing);
+        return present == null ? null : present.shape();
     }
 
     /** The socket; null at a point and where the type has no such socket. */

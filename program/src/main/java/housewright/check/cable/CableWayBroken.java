@@ -87,8 +87,8 @@ public final class CableWayBroken implements Rule {
                 continue;
             }
             Optional<Finding> straight = away(project, lead, one, start, other, at, near);
-            Optional<Finding> turned = away(project, lead, other, start, one, at, near);
-            if (straight.isEmpty() || turned.isEmpty()) {
+            if (straight.isEmpty()
+                    || away(project, lead, other, start, one, at, near).isEmpty()) {
                 return Optional.empty();
             }
             best = straight.get();
