@@ -320,6 +320,10 @@ class LayingRulesTest {
                         way("[p, last]").replace("{from: beyond, to: here", "{from: beyond, to: side")))
                 .containsExactly(
                         "fix The way of N1 has a gap: p (here to there) does not lead to last (beyond to side).");
+        assertThat(Job.lines("cable-way-broken", way("[p, back, p]")))
+                .as("the second time it runs along p")
+                .containsExactly(
+                        "fix The way of N1 has a gap: back (there to side) does not lead to p (here to there).");
         assertThat(Job.lines(
                         "cable-way-broken",
                         way("[p, back, last]").replace("two: {model: box, at: there}", "two: {model: box, at: here}")))

@@ -2,6 +2,7 @@ package housewright.check.cable;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -152,6 +153,22 @@ class LengthRulesTest {
                 .singleElement()
                 .asString()
                 .startsWith("note ");
+    }
+
+    @Test
+    void aTightenedLimitHoldsAtEveryRate() {
+        String hdmi = "rules: {tighten: {cable-too-long-for-hdmi: 2 m}}, picture: ";
+        for (String format : List.of("1080p50", "1920x1200p60", "2160p30", "2160p60")) {
+            assertThat(Job.lines("cable-too-long-for-hdmi", hdmi + format, hdmi(format, "hdmi", 2)))
+                    .isEmpty();
+            assertThat(Job.lines("cable-too-long-for-hdmi", hdmi + format, hdmi(format, "hdmi", 2.5)))
+                    .hasSize(1);
+        }
+        String usb = "rules: {tighten: {cable-too-long-for-usb: 2 m}}";
+        assertThat(Job.lines("cable-too-long-for-usb", usb, usb(", rate: 5 Gbit/s", "usb-3", 2)))
+                .isEmpty();
+        assertThat(Job.lines("cable-too-long-for-usb", usb, usb(", rate: 5 Gbit/s", "usb-3", 2.5)))
+                .hasSize(1);
     }
 
     private static String usb(String rate, String type, double length) {

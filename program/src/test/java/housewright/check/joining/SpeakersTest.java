@@ -100,6 +100,13 @@ class SpeakersTest {
         assertThat(power(29).lines(rule)).singleElement().asString().startsWith("fix: ");
         assertThat(power(375).lines(rule)).isEmpty();
         assertThat(power(376).lines(rule)).singleElement().asString().contains("it clips");
+        String eight = "impedance: 8 ohm, power: ";
+        assertThat(low("min-load: 4 ohm, power: 300 W", eight + "59 W", eight + "29 W")
+                        .lines(rule))
+                .as("the worse of two")
+                .singleElement()
+                .asString()
+                .startsWith("fix: amp, out 1 can give 150 W to right, in");
     }
 
     private static Joined power(int watts) {
@@ -183,6 +190,20 @@ class SpeakersTest {
         assertThat(line(50, "42.2 dBu", 20, 21).lines(rule)).hasSize(1);
         assertThat(line(30, "42.2 dBu", 6, 10, 10).lines("amplifier-load-too-low"))
                 .isEmpty();
+    }
+
+    /** 1000 W at 100 V go down to V²/P = 10 ohm, as a plain amplifier does: the stated voltage tells them apart. */
+    @Test
+    void aBigLineAmplifierIsNoPlainOne() {
+        Joined big = line(1000, "42.2 dBu", 10, 10)
+                .but(
+                        "out: {out: speaker, connector: terminals, max",
+                        "out: {out: speaker, connector: terminals, nominal: 42.2 dBu, max");
+        assertThat(big.lines("line-loudspeaker-mixed")).isEmpty();
+        assertThat(big.lines("line-taps-over-rating")).isEmpty();
+        assertThat(big.but("power: 1000 W, min-load: 10.00", "power: 20 W, min-load: 10.00")
+                        .lines("line-taps-over-rating"))
+                .hasSize(1);
     }
 
     @Test

@@ -126,6 +126,13 @@ class PictureRulesTest {
     }
 
     @Test
+    void aFeedThatDoesNotSayThatItIsAPicture() {
+        Small silent = camera("2160p50").but("to: left.picture, carries: picture}", "to: left.picture}");
+        assertThat(silent.lines("no-common-picture-format"))
+                .isEqualTo(camera("2160p50").lines("no-common-picture-format"));
+    }
+
+    @Test
     void theBreakMayLieBehindWhatBothTakeOneByOne() {
         assertThat(CLEAN.but(
                                 "sdi: {in: sdi, connector: BNC, formats: [720p50, 1080p50]}",
