@@ -246,6 +246,14 @@ class LayingRulesTest {
                 .isEmpty();
         assertThat(Job.lines("mains-with-signal", along("kind: conduit", UNSCREENED, MAINS)))
                 .isEmpty();
+        String loose = "M1: {type: mains-3x1.5, from: unknown, to: unknown, via: [p]}\n";
+        assertThat(Job.lines("mains-with-signal", along("kind: conduit", UNSCREENED, net(1) + loose)))
+                .as("found in the wall, nobody knows where it goes")
+                .containsExactly("stop p has mains in one conduit with signal: M1 with N1.");
+        String unknown = "X1: {from: unknown, to: unknown, via: [p]}\n";
+        assertThat(Job.lines("mains-with-signal", along("kind: conduit", UNSCREENED, MAINS + unknown)))
+                .as("nobody knows what it carries")
+                .isEmpty();
     }
 
     /** Handbook practice, from memory (SEP-11): 300 mm from microphone to loudspeaker and mains, 150 mm from line to mains. */
