@@ -8,6 +8,7 @@ import housewright.unit.Power;
 import housewright.unit.Resistance;
 import housewright.unit.Unit;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -59,6 +60,45 @@ record SpeakerCircuit(
     boolean isLow() {
         Resistance least = port(output).minLoad();
         return least != null && least.ohms() <= LEAST_OF_LINE_OHMS;
+    }
+
+    /**
+     * A big amplifier that drives a line straight: its least load is as low as a plain one's (600 W at 70.7 V are 8.3
+     * ohm), but its voltage is that of all the loudspeakers on it, to a decibel.
+     */
+    boolean drivesLine() {
+        OptionalDouble volts = ownVolts();
+        return isLow()
+                && volts.isPresent()
+                && !loads.isEmpty()
+                && loads.stream()
+                        .allMatch(load -> isLineLoad(load)
+                                && lineVolts(load).isPresent()
+                                && volts.getAsDouble() >= 0.89 * lineVolts(load).getAsDouble());
+    }
+
+    /** What an amplifier gives at full power into its least load, by V² = P·R, or what it says it gives at most, if less. */
+    OptionalDouble ownVolts() {
+        Port port = port(output);
+        Power power = port.power();
+        Resistance least = port.minLoad();
+        OptionalDouble stated = lineVolts();
+        return power == null || least == null || stated.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.min(stated.getAsDouble(), Math.sqrt(power.watts() * least.ohms())));
+    }
+
+    /** Voltage of the line that a loudspeaker with a transformer is made for; empty where it does not say. */
+    static OptionalDouble lineVolts(Plug load) {
+        Level nominal = port(load).nominal();
+        return nominal != null && nominal.comparesWith(new Level(0, Unit.DBV)) && isLineLoad(load)
+                ? OptionalDouble.of(nominal.toVoltage().volts())
+                : OptionalDouble.empty();
+    }
+
+    /** As people call it: 70 V for 70.7 V. */
+    static String said(double volts) {
+        return Math.abs(volts / 70.71 - 1) < 0.03 ? "70 V" : String.format(Locale.ROOT, "%.0f V", volts);
     }
 
     static boolean isLineLoad(Plug load) {
