@@ -1,6 +1,7 @@
 package housewright.signal;
 
 import housewright.model.Cable;
+import housewright.model.CableType;
 import housewright.model.End;
 import housewright.model.Life;
 import housewright.model.LocalRef.Spot;
@@ -96,13 +97,25 @@ final class PossibleCables {
         }
         String here = Possible.onlyCable(graph, ports.getFirst());
         String there = Possible.onlyCable(graph, ports.getLast());
-        if (toFree && here != null) {
+        if (toFree && here != null && carries(here, graph.signal(from))) {
             return move(here, one, other, ports.getLast());
         }
-        if (fromFree && there != null) {
+        if (fromFree && there != null && carries(there, graph.signal(from))) {
             return move(there, other, one, ports.getFirst());
         }
         return here != null && there != null && !here.equals(there) ? exchange(here, there, one, other) : null;
+    }
+
+    /** Loudspeaker cable makes no microphone lead, though it reaches. */
+    private boolean carries(String id, @Nullable Signal signal) {
+        Cable cable = graph.project.cables().get(id);
+        CableType type = cable == null || cable.type() == null
+                ? null
+                : runs.findType(cable.type()).orElse(null);
+        return signal == null
+                || type == null
+                || type.carries().isEmpty()
+                || type.carries().contains(signal);
     }
 
     private @Nullable Step cable(List<PortKey> ports, int from, int to, Port out, Port in, Address one, Address other) {

@@ -80,15 +80,29 @@ final class PossiblePatches {
         }
         long delay = graph.builder.insideDelay(graph.pieceNumber(node), node, target);
         int rank = like ? 0 : UNLIKE;
-        offers.offer(target, List.of(step(piece, layout, node, target, List.of(), "")), delay, rank);
+        boolean taken = isTakenChannel(layout, node, target);
+        if (!taken) {
+            offers.offer(target, List.of(step(piece, layout, node, target, List.of(), "")), delay, rank);
+        }
         if (graph.side(target) == Side.POINT && graph.patchesInto(target).size() == 1) {
             List<Cause.ByPatch> only = List.copyOf(graph.patchesInto(target));
             offers.offer(target, List.of(step(piece, layout, node, target, only, " instead")), delay, rank);
         }
         Cause.ByPatch elsewhere = toItsLike(node, target);
-        if (elsewhere != null) {
+        if (elsewhere != null && !taken) {
             offers.offer(target, List.of(step(piece, layout, node, target, List.of(elsewhere), " moved")), delay, rank);
         }
+    }
+
+    /** A channel of a desk takes one input: where it has one, another may come instead of it, never beside it. */
+    private boolean isTakenChannel(Layout layout, int node, int target) {
+        return layout.model.kind() == Kind.MIXER
+                && graph.side(node) == Side.ARRIVING
+                && graph.side(target) == Side.POINT
+                && graph.spot(target).name().startsWith("ch-")
+                && graph.patchesInto(target).stream()
+                        .anyMatch(each ->
+                                layout.shape.findSocket(each.from().name()).isPresent());
     }
 
     /** The one entry from here to another place named like the target: the left bus instead of the right. */
