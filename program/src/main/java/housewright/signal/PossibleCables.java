@@ -2,6 +2,7 @@ package housewright.signal;
 
 import housewright.model.Cable;
 import housewright.model.CableType;
+import housewright.model.Connector;
 import housewright.model.End;
 import housewright.model.Life;
 import housewright.model.LocalRef.Spot;
@@ -98,12 +99,27 @@ final class PossibleCables {
         String here = Possible.onlyCable(graph, ports.getFirst());
         String there = Possible.onlyCable(graph, ports.getLast());
         if (toFree && here != null && carries(here, graph.signal(from))) {
-            return move(here, one, other, ports.getLast());
+            return fits(here, in) ? move(here, one, other, ports.getLast()) : null;
         }
         if (fromFree && there != null && carries(there, graph.signal(from))) {
-            return move(there, other, one, ports.getFirst());
+            return fits(there, out) ? move(there, other, one, ports.getFirst()) : null;
         }
         return here != null && there != null && !here.equals(there) ? exchange(here, there, one, other) : null;
+    }
+
+    /** One of its plugs goes into the socket it is moved to, as far as both are known; with adapters a person looks. */
+    private boolean fits(String id, Port goes) {
+        Cable cable = graph.project.cables().get(id);
+        if (cable == null
+                || cable.type() == null
+                || goes.connector() == null
+                || !cable.adapters().isEmpty()) {
+            return true;
+        }
+        List<Connector> ends = cable.ends().isEmpty()
+                ? runs.findType(cable.type()).map(CableType::ends).orElse(List.of())
+                : cable.ends();
+        return ends.isEmpty() || ends.contains(goes.connector().mate());
     }
 
     /** Loudspeaker cable makes no microphone lead, though it reaches. */
