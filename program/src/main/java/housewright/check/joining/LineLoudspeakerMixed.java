@@ -131,8 +131,8 @@ public final class LineLoudspeakerMixed implements Rule {
         String message = circuit.isLine()
                 ? who + " without a transformer on the " + volts + " of " + output + ": it burns, and the line goes"
                         + " down with it."
-                : who + " with a line transformer on " + output + ", which is made for a few ohms: it is "
-                        + quiet(circuit, wrong.getFirst()) + " there.";
+                : who + " with a line transformer on " + output + ", which is made for a few ohms: "
+                        + (wrong.size() == 1 ? "it is " : "they are ") + quiet(circuit, wrong.getFirst()) + " there.";
         String fix = circuit.isLine()
                 ? "Fit a loudspeaker with a transformer, or drive this one from an amplifier for low impedance."
                 : "Drive it from a line amplifier, or fit a loudspeaker without a transformer.";

@@ -236,7 +236,7 @@ class SpeakersTest {
                         .but("min-load: 83.33 ohm", "min-load: 4 ohm")
                         .lines(rule))
                 .containsExactly("stop: s 0 and 1 more are with a line transformer on amp, out, which is made for a few"
-                        + " ohms: it is 13 dB below its tap there."); // 120 W into 4 ohm are 21.9 V
+                        + " ohms: they are 13 dB below its tap there."); // 120 W into 4 ohm are 21.9 V
     }
 
     /** 600 W at 70.7 V are 8.3 ohm (R = V²/P): a least load like a plain amplifier's, on a line all the same. */
