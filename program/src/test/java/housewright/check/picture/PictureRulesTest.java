@@ -173,6 +173,18 @@ class PictureRulesTest {
     }
 
     @Test
+    void aMixerBelowTheHouseIsItselfToBlame() {
+        Small above = CLEAN.but("picture: 1080p50", "picture: 2160p50")
+                .but("formats: [1080i50, 1080p50]}, serial", "formats: [1080p50, 2160p50]}, serial");
+        assertThat(above.lines("mixer-source-off-format")).isEmpty();
+        assertThat(above.lines("path-below-house-format"))
+                .singleElement()
+                .asString()
+                .contains(
+                        "mixer, sdi 1 does not take the house format 2160p50 (2.97 Gbit/s at most, 11.9 needed): camera");
+    }
+
+    @Test
     void aSourceOfTheMixerInAnotherScan() {
         assertThat(camera("1080i50").lines("mixer-source-off-format"))
                 .containsExactly(
