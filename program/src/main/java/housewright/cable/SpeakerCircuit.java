@@ -9,6 +9,7 @@ import housewright.unit.Unit;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -73,6 +74,45 @@ public record SpeakerCircuit(
     /** The amplifier is made for loudspeakers without transformers. */
     public boolean isLow() {
         return port(output).minLoad() != null && !isLine();
+    }
+
+    /**
+     * A big amplifier that drives a line straight: its least load is as low as a plain one's (600 W at 70.7 V are 8.3
+     * ohm), but its voltage is that of all the loudspeakers on it, to a decibel.
+     */
+    public boolean drivesLine() {
+        OptionalDouble volts = ownVolts();
+        return isLow()
+                && volts.isPresent()
+                && !loads.isEmpty()
+                && loads.stream()
+                        .allMatch(load -> isLineLoad(load)
+                                && lineVolts(load).isPresent()
+                                && volts.getAsDouble() >= 0.89 * lineVolts(load).getAsDouble());
+    }
+
+    /** What an amplifier gives at full power into its least load, by V² = P·R, or what it says it gives at most, if less. */
+    public OptionalDouble ownVolts() {
+        Port port = port(output);
+        Power power = port.power();
+        Resistance least = port.minLoad();
+        OptionalDouble stated = lineVolts();
+        return power == null || least == null || stated.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Math.min(stated.getAsDouble(), Math.sqrt(power.watts() * least.ohms())));
+    }
+
+    /** Voltage of the line that a loudspeaker with a transformer is made for; empty where it does not say. */
+    public static OptionalDouble lineVolts(Plug load) {
+        Level nominal = port(load).nominal();
+        return nominal != null && nominal.comparesWith(new Level(0, Unit.DBV)) && isLineLoad(load)
+                ? OptionalDouble.of(nominal.toVoltage().volts())
+                : OptionalDouble.empty();
+    }
+
+    /** As people call it: 70 V for 70.7 V. */
+    public static String said(double volts) {
+        return Math.abs(volts / 70.71 - 1) < 0.03 ? "70 V" : String.format(Locale.ROOT, "%.0f V", volts);
     }
 
     private static boolean isAtLineVoltage(Port port) {

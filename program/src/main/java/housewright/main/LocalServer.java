@@ -95,7 +95,8 @@ final class LocalServer implements Server {
     /** Takes the demo's store away, which is nobody's work; what cannot be deleted is left to the system. */
     private static void delete(Path folder) {
         try (Stream<Path> files = Files.walk(folder)) {
-            files.sorted(Comparator.reverseOrder()).forEach(path -> path.toFile().delete());
+            files.sorted(Comparator.reverseOrder())
+                    .forEach(path -> path.toFile().delete());
         } catch (IOException e) {
             // the folder for temporary files is cleared by the system
         }

@@ -152,7 +152,9 @@ class CliTest {
 
     @Test
     void theDemoIsProvenWholeAndCanBeTakenHome() throws IOException {
-        assertThat(Terminal.plain().run("demo", "--check").out()).startsWith("All ").contains("feeds are proven in the target");
+        assertThat(Terminal.plain().run("demo", "--check").out())
+                .startsWith("All ")
+                .contains("feeds are proven in the target");
         Path file = folder.resolve("hall.yaml");
         assertThat(Terminal.plain().run("demo", "--write", file.toString()).status())
                 .isZero();

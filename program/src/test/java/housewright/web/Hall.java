@@ -94,7 +94,8 @@ final class Hall implements AutoCloseable {
         server.close();
         projects.store().close();
         try (Stream<Path> files = Files.walk(folder)) {
-            files.sorted(Comparator.reverseOrder()).forEach(path -> path.toFile().delete());
+            files.sorted(Comparator.reverseOrder())
+                    .forEach(path -> path.toFile().delete());
         } catch (IOException e) {
             throw new AssertionError(e);
         }

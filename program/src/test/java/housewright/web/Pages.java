@@ -16,7 +16,8 @@ final class Pages {
 
     static List<Shown> of(Hall hall) {
         String job = "/p/" + hall.job().id();
-        return List.of(new Shown("overview", job), new Shown("projects", "/"), new Shown("findings", job + "/findings"));
+        return List.of(
+                new Shown("overview", job), new Shown("projects", "/"), new Shown("findings", job + "/findings"));
     }
 
     static List<Shown> ofEmpty() {

@@ -91,7 +91,8 @@ class PagesInBrowserTest {
             page.waitForURL(url -> !url.contains("/in/"));
             for (Pages.Shown shown : pages) {
                 page.navigate(of.origin() + shown.path());
-                String name = shown.name() + "-" + size.width + "-" + paper.name().toLowerCase(java.util.Locale.ROOT);
+                String name =
+                        shown.name() + "-" + size.width + "-" + paper.name().toLowerCase(java.util.Locale.ROOT);
                 page.screenshot(new ScreenshotOptions()
                         .setPath(SHOTS.resolve(name + ".png"))
                         .setFullPage(false));
@@ -99,8 +100,10 @@ class PagesInBrowserTest {
                         .withTags(RULES)
                         .analyze()
                         .getViolations()
-                        .forEach(violation -> violation.getNodes().forEach(node -> troubles.add(
-                                name + ": " + violation.getId() + " at " + node.getHtml() + " " + node.getFailureSummary())));
+                        .forEach(violation -> violation
+                                .getNodes()
+                                .forEach(node -> troubles.add(name + ": " + violation.getId() + " at " + node.getHtml()
+                                        + " " + node.getFailureSummary())));
                 Object wide = page.evaluate("document.documentElement.scrollWidth > innerWidth + 1");
                 if (Boolean.TRUE.equals(wide)) {
                     troubles.add(name + ": must be moved sideways to be read");

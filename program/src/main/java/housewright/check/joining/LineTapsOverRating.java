@@ -46,7 +46,8 @@ public final class LineTapsOverRating implements Rule {
         double planned = evidence.limit(CARD, PLANNED);
         List<Finding> findings = new ArrayList<>();
         for (SpeakerCircuit circuit : evidence.cabling().speakerCircuits()) {
-            if (!circuit.isLine() || circuit.loads().stream().anyMatch(SpeakerCircuit::isLowLoad)) {
+            if (!(circuit.isLine() || circuit.drivesLine())
+                    || circuit.loads().stream().anyMatch(SpeakerCircuit::isLowLoad)) {
                 continue;
             }
             Finding finding = check(circuit, planned);

@@ -51,7 +51,7 @@ public final class PathBelowHouseFormat implements Rule {
     private static Optional<Jack> find(Stretch stretch, VideoFormat house) {
         Jack source = stretch.jacks().getFirst();
         return source.port().formats().contains(house)
-                        && !MixerFormats.isFed(stretch)
+                        && !(MixerFormats.isFed(stretch) && MixerFormats.takes(stretch, house))
                         && !stretch.common().isEmpty()
                 ? stretch.findWithout(house)
                 : Optional.empty();

@@ -79,6 +79,19 @@ class LengthRulesTest {
     }
 
     @Test
+    void aFormatThatIsNotTheHousesIsNamedForWhatItIs() {
+        assertThat(Job.lines("cable-too-long-for-sdi", "picture: 1080p50", sdi("1080p59.94, 2160p60", "rg-6", 90)))
+                .singleElement()
+                .asString()
+                .contains("(1080p59.94, the lowest that both ends do)");
+        assertThat(Job.lines(
+                        "cable-too-long-for-sdi", "picture: 1080p60", sdi("1080p25, 1080p50, 2160p50", "rg-6", 90)))
+                .singleElement()
+                .asString()
+                .contains("(1080p50, the highest not above the house's that both ends do)");
+    }
+
+    @Test
     void sdiIsMendedByBetterCoax() {
         assertThat(Job.afterFix("cable-too-long-for-sdi", "picture: 1080p50", sdi("1080p50", "rg-59", 70)))
                 .isEmpty();

@@ -257,7 +257,35 @@ class SpeakersTest {
                         .but("min-load: 83.33 ohm", "min-load: 4 ohm")
                         .lines(rule))
                 .containsExactly("stop: s 0 and 1 more are with a line transformer on amp, out, which is made for a few"
-                        + " ohms: it is all but silent there.");
+                        + " ohms: they are 13 dB below its tap there."); // 120 W into 4 ohm are 21.9 V
+    }
+
+    /** 600 W at 70.7 V are 8.3 ohm (R = V²/P): a least load like a plain amplifier's, on a line all the same. */
+    @Test
+    void aBigAmplifierForALineIsNoPlainOne() {
+        Joined big = line(600, "39.21 dBu", 10, 20).but("min-load: 16.67 ohm", "min-load: 8.3 ohm");
+        Joined seventy = new Joined(big.text().replace("nominal: 42.2 dBu", "nominal: 39.21 dBu"));
+        assertThat(seventy.lines("line-loudspeaker-mixed")).isEmpty();
+        assertThat(seventy.lines("line-taps-over-rating")).isEmpty();
+        assertThat(new Joined(seventy.text().replace("power: 20 W", "power: 700 W")).lines("line-taps-over-rating"))
+                .singleElement()
+                .asString()
+                .startsWith("stop: ");
+    }
+
+    /** Power goes with the square of the voltage: 100 V on a tap for 70.7 V is 2 times, 70.7 V on one for 100 V is 3 dB less. */
+    @Test
+    void aTransformerIsForOneVoltage() {
+        String rule = "line-loudspeaker-mixed";
+        Joined hot = line(120, "42.2 dBu", 6).but("nominal: 42.2 dBu", "nominal: 39.21 dBu");
+        assertThat(hot.lines(rule))
+                .containsExactly(
+                        "stop: s 0 is made for 70 V, on the 100 V line of amp, out: it takes 2.0 times the power"
+                                + " of its tap.");
+        assertThat(line(120, "39.21 dBu", 6).lines(rule))
+                .containsExactly(
+                        "note: s 0 is made for 100 V, on the 70 V line of amp, out: it plays 3 dB below its tap.");
+        assertThat(line(120, "42.5 dBu", 6).lines(rule)).isEmpty();
     }
 
     @Test

@@ -317,6 +317,7 @@ class SoundRulesTest {
         Finding found = find(rule, none).getFirst();
         assertThat(found.evidence().getFirst().found()).isCloseTo(34.96, within(0.01));
         assertThat(found.fixes().getFirst().words()).startsWith("Set the delay to desk, link channel 2 to 45 ms");
+        assertThat(found.message()).endsWith("and it plays no later.");
         assertThat(mended(rule, none)).isEmpty();
         assertThat(mended(rule, but(wait, other.formatted("90")))).isEmpty();
     }
