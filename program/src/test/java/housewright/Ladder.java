@@ -160,6 +160,7 @@ final class Ladder {
                 List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app"),
                 "java.io",
                 "java.lang.reflect",
+                "java.net",
                 "java.nio.charset",
                 "java.nio.file..",
                 "java.util.concurrent..",
