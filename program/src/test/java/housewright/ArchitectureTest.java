@@ -58,7 +58,7 @@ class ArchitectureTest {
         "cli, housewright.main.Other, cli use housewright.main",
         "cli, housewright.web.Other, cli use housewright.web",
         "web, housewright.cli.Other, web use housewright.cli",
-        "web, housewright.store.memory.Other, web use housewright.store.memory",
+        "web, housewright.store.sqlite.Other, web use housewright.store.sqlite",
         "signal, java.io.InputStream, signal use java.io",
         "file, java.nio.file.Path, file use java.nio.file",
         "file, java.io.FileReader, only app",

@@ -44,13 +44,14 @@ final class Ladder {
             "org.jspecify.annotations");
 
     /** The engines: one public entry class, public records of input and result, all else within the package. */
-    private static final Set<String> ENGINES = Set.of("signal", "cable", "sound", "picture", "network");
+    private static final Set<String> ENGINES = Set.of("signal", "cable", "sound", "picture", "network", "drawing");
 
     /** Above the line: these may read the clock and use threads. */
-    private static final Set<String> ABOVE_THE_LINE = Set.of("app", "app.table", "cli", "library", "main", "web");
+    private static final Set<String> ABOVE_THE_LINE =
+            Set.of("app", "app.table", "store.sqlite", "cli", "library", "main", "web");
 
     /** These may touch the file system; {@code library} reads only what is packed with the program. */
-    private static final Set<String> USES_FILES = Set.of("app", "cli", "main");
+    private static final Set<String> USES_FILES = Set.of("app", "store.sqlite", "cli", "main");
 
     private static final Map<String, Rung> RUNGS = new LinkedHashMap<>();
 
@@ -110,6 +111,14 @@ final class Ladder {
                         "check.picture",
                         "check.network"),
                 "java.util.concurrent..");
+        rung(
+                "drawing",
+                List.of("unit", "model", "finding", "signal", "cable", "study"),
+                "java.io",
+                "java.util.concurrent..",
+                "javax.xml.stream",
+                "org.eclipse.elk..",
+                "org.eclipse.emf..");
         rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
         rung(
                 "app",
@@ -119,6 +128,20 @@ final class Ladder {
                 "java.nio.file..",
                 "java.util.concurrent..",
                 "com.github.difflib..");
+        rung(
+                "store.sqlite",
+                List.of("app"),
+                "java.io",
+                "java.net",
+                "java.nio.channels",
+                "java.nio.charset",
+                "java.nio.file..",
+                "java.security",
+                "java.sql",
+                "java.util.concurrent..",
+                "org.flywaydb.core..",
+                "org.jdbi.v3.core..",
+                "org.sqlite..");
         rung(
                 "app.table",
                 List.of(
@@ -137,12 +160,12 @@ final class Ladder {
                 List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app"),
                 "java.io",
                 "java.lang.reflect",
+                "java.net",
                 "java.nio.charset",
                 "java.nio.file..",
                 "java.util.concurrent..",
                 "com.fasterxml.jackson..",
                 "picocli");
-        rung("store.memory", List.of("app"));
         rung(
                 "web.page",
                 List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app", "app.table"),
@@ -178,7 +201,7 @@ final class Ladder {
                 "org.eclipse.jetty..");
         rung(
                 "main",
-                List.of("model", "file", "library", "app", "cli", "web", "store.memory"),
+                List.of("model", "file", "library", "app", "store.sqlite", "cli", "web"),
                 "java.io",
                 "java.nio.charset",
                 "java.nio.file..",

@@ -16,6 +16,15 @@ import org.jspecify.annotations.Nullable;
  */
 public interface ProjectStore extends Closeable {
 
+    /** Whether it can only be looked at; then every method that would change something throws. */
+    boolean isReadOnly();
+
+    /**
+     * What whoever uses it should know and may have to mend: that it can only be looked at and why, that the last backup
+     * failed. Each a sentence; none where all is well.
+     */
+    List<String> listRemarks();
+
     /** What kind of step a revision is. */
     enum Step {
         /** The first revision of a project. */
@@ -83,13 +92,16 @@ public interface ProjectStore extends Closeable {
     /** Gives the project another name in the list. */
     void rename(String project, String name) throws StoreException;
 
-    /** Removes a project and its history; a backup is made first. */
-    void remove(String project) throws StoreException;
+    /** Removes a project and its history. A backup is made first and kept until somebody deletes it. */
+    void remove(String project, Instant now) throws StoreException;
 
     /** The project's newest full text and what was done since; empty where there is no such project. */
     Optional<Saved> findNewest(String project) throws StoreException;
 
-    /** The newest full text at or before a revision, and the steps after it up to that revision. */
+    /**
+     * The newest full text at or before a revision, and the steps after it up to that revision; empty where there is no
+     * such revision.
+     */
     Optional<Saved> findAt(String project, long revision) throws StoreException;
 
     /**
@@ -117,6 +129,7 @@ public interface ProjectStore extends Closeable {
     /** The newest revision that this person has looked at; 0 where none. */
     long lastSeen(String project, String person) throws StoreException;
 
+    /** Somebody has looked at a revision; an older one than the last they saw changes nothing. */
     void see(String project, String person, long revision) throws StoreException;
 
     /**
@@ -139,10 +152,13 @@ public interface ProjectStore extends Closeable {
     /** A link by which somebody else on the local network may come in. */
     record ShareLink(String id, String secretHash, Role role, String person, Instant madeAt, boolean revoked) {}
 
+    /** Keeps a link; its id must be a new one. */
     void addLink(ShareLink link) throws StoreException;
 
+    /** Newest first, revoked ones as well. */
     List<ShareLink> listLinks() throws StoreException;
 
+    /** It lets nobody in from now on, for ever. */
     void revokeLink(String id) throws StoreException;
 
     /** A whole copy of everything kept. */
@@ -150,6 +166,12 @@ public interface ProjectStore extends Closeable {
 
     /** Makes a copy that is whole at one instant, while others go on working. */
     Backup backUp(Instant now) throws StoreException;
+
+    /**
+     * Makes a copy where the newest is older than a day and something was changed since; empty where none is due. To be
+     * called now and then while a store is open; opening does. A failure is among the remarks until a backup is made.
+     */
+    Optional<Backup> backUpIfDue(Instant now) throws StoreException;
 
     /** Newest first. */
     List<Backup> listBackups() throws StoreException;

@@ -13,7 +13,7 @@ import housewright.app.Server;
 import housewright.app.StoreException;
 import housewright.file.FileError;
 import housewright.model.Library;
-import housewright.store.memory.MemoryStore;
+import housewright.store.sqlite.SqliteStore;
 import housewright.web.Serving;
 import housewright.web.WebServer;
 import java.io.IOException;
@@ -24,8 +24,10 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Opens the store wished for, and serves its projects. */
@@ -58,14 +60,15 @@ final class LocalServer implements Server {
 
     private Start open(Wish wish) throws StoreException, IOException {
         if (wish.demo()) {
-            Projects projects = projects(new MemoryStore());
+            Path folder = Files.createTempDirectory("housewright-demo-");
+            Projects projects = projects(store(folder.resolve(STORE_FILE)));
             Opening demo = files.read(Demo.FILE_NAME, Demo.bytes());
-            return serve(projects, wish, null, begin(projects, demo));
+            return serve(projects, wish, null, begin(projects, demo), () -> delete(folder));
         }
         String file = wish.file();
         if (file != null && isStore(file)) {
             Path path = Path.of(file).toAbsolutePath();
-            return serve(projects(store(path)), wish, path, null);
+            return serve(projects(store(path)), wish, path, null, () -> {});
         }
         Opening opening = file == null ? null : files.open(absolute(file));
         if (opening instanceof Opening.Unreadable unreadable) {
@@ -78,16 +81,25 @@ final class LocalServer implements Server {
         Path path = DataFolder.find().resolve(STORE_FILE);
         Files.createDirectories(DataFolder.find());
         Projects projects = projects(store(path));
-        return serve(projects, wish, path, opening == null ? null : begin(projects, opening));
+        return serve(projects, wish, path, opening == null ? null : begin(projects, opening), () -> {});
     }
 
     private Projects projects(ProjectStore store) {
         return new Projects(store, library, files, Clock.systemUTC());
     }
 
-    @SuppressWarnings("UnusedVariable") // until there is a store in a file
-    private static ProjectStore store(Path path) {
-        return new MemoryStore();
+    private static ProjectStore store(Path path) throws StoreException {
+        return SqliteStore.open(path, Clock.systemUTC().instant());
+    }
+
+    /** Takes the demo's store away, which is nobody's work; what cannot be deleted is left to the system. */
+    private static void delete(Path folder) {
+        try (Stream<Path> files = Files.walk(folder)) {
+            files.sorted(Comparator.reverseOrder())
+                    .forEach(path -> path.toFile().delete());
+        } catch (IOException e) {
+            // the folder for temporary files is cleared by the system
+        }
     }
 
     /** The id of the project that the file was taken into before, or is now. */
@@ -103,7 +115,7 @@ final class LocalServer implements Server {
         return begun.id();
     }
 
-    private Start serve(Projects projects, Wish wish, @Nullable Path keptIn, @Nullable String first)
+    private Start serve(Projects projects, Wish wish, @Nullable Path keptIn, @Nullable String first, Runnable after)
             throws IOException, StoreException {
         Integer port = wish.port();
         Serving serving = new Serving(
@@ -112,6 +124,7 @@ final class LocalServer implements Server {
         return new Start.Running(server.openOnce(), server.shared(), keptIn == null ? null : keptIn.toString(), () -> {
             server.close();
             projects.store().close();
+            after.run();
         });
     }
 

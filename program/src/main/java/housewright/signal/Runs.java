@@ -20,6 +20,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -67,6 +68,10 @@ final class Runs {
         Length length() {
             return Length.ofMetres(Math.ceil(run.metres() * 2) / 2);
         }
+    }
+
+    Optional<CableType> findType(String id) {
+        return types.findCableType(id);
     }
 
     Runs(Project project, Types types) {

@@ -11,9 +11,13 @@ final class Routes {
         return Stream.of(
                         DoorPages.routes(),
                         ProjectPages.routes(),
-                        OverviewPages.routes(),
                         OriginFile.routes(),
+                        OverviewPages.routes(),
+                        FeedPages.routes(),
                         FindingPages.routes(),
+                        QuestionPages.routes(),
+                        HistoryPages.routes(),
+                        SharingPages.routes(),
                         TablePages.routes(),
                         JoinPages.routes())
                 .flatMap(List::stream)

@@ -51,7 +51,7 @@ public final class CableTooLong implements Rule {
         List<Finding> findings = new ArrayList<>();
         Set<List<String>> seen = new HashSet<>();
         for (Line line : evidence.cabling().lines()) {
-            if (!hasOwnRule(line)) {
+            if (!hasOwnRule(line) && isMadeForIt(line)) {
                 finding(evidence, line).filter(finding -> seen.add(line.ids())).ifPresent(findings::add);
             }
         }
@@ -66,6 +66,17 @@ public final class CableTooLong implements Rule {
                 || signal == Signal.DMX
                 || signal == Signal.AES3
                 || NetworkRunTooLong.isTwistedPair(line);
+    }
+
+    /** How far a type reaches says nothing of a signal that it is not made for: that is found of its own. */
+    private static boolean isMadeForIt(Line line) {
+        Signal signal = line.signal();
+        return signal == null
+                || line.leads().stream()
+                        .map(Lead::type)
+                        .allMatch(type -> type == null
+                                || type.carries().isEmpty()
+                                || type.carries().contains(signal));
     }
 
     private static Optional<Finding> finding(Evidence evidence, Line line) {

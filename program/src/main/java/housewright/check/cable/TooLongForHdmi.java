@@ -57,7 +57,7 @@ public final class TooLongForHdmi implements Rule {
 
     private static Optional<Finding> finding(Evidence evidence, Line line) {
         Double metres = line.metres();
-        if (metres == null || metres <= TO_18.value()) {
+        if (metres == null || metres <= Math.min(TO_18.value(), evidence.limit(CARD, TO_4_455))) {
             return Optional.empty();
         }
         Format format = Format.of(evidence, line).orElse(null);
@@ -107,9 +107,10 @@ public final class TooLongForHdmi implements Rule {
         }
         boolean certified = own <= CERTIFIED.value();
         double rate = format == null ? 0 : Format.pixelRate(format) * BITS_PER_PIXEL / 1e9;
-        double reach = rate <= 4.455 + 1e-9
+        double byRate = rate <= 4.455 + 1e-9
                 ? farthest
                 : rate <= 6.6825 ? TO_6_7.value() : rate <= 10.2 ? TO_10_2.value() : certified ? own : TO_18.value();
+        double reach = Math.min(farthest, byRate); // a tightened limit holds at every rate
         return certified || Double.isNaN(own) ? reach : Math.min(own, reach);
     }
 }

@@ -51,7 +51,7 @@ public final class TooLongForUsb implements Rule {
 
     private static Optional<Finding> finding(Evidence evidence, Line line) {
         Double metres = line.metres();
-        if (metres == null || metres <= USB_10.value()) {
+        if (metres == null || metres <= Math.min(USB_10.value(), evidence.limit(CARD, USB_2))) {
             return Optional.empty();
         }
         double farthest = evidence.limit(CARD, USB_2);
@@ -67,7 +67,7 @@ public final class TooLongForUsb implements Rule {
             active |= !passive;
             double byRate = rate == null
                     ? Math.min(own, farthest)
-                    : rate <= 0.48 ? farthest : rate <= 5 ? USB_3.value() : USB_10.value();
+                    : Math.min(farthest, rate <= 0.48 ? farthest : rate <= 5 ? USB_3.value() : USB_10.value());
             limit = Math.min(limit, passive ? byRate : own);
         }
         if (metres <= limit) {

@@ -1,0 +1,153 @@
+package housewright.store.sqlite;
+
+import housewright.app.StoreException;
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Instant;
+import org.flywaydb.core.api.FlywayException;
+import org.jspecify.annotations.Nullable;
+
+/** A file on its way to being used as a store: looked at first, then made or brought up to date. */
+final class StoreFile {
+    private final Path file;
+    private final Path folder;
+    private final Settings settings;
+
+    StoreFile(Path file, Settings settings) throws StoreException {
+        this.file = file;
+        this.settings = settings;
+        Path parent = file.toAbsolutePath().getParent();
+        if (parent == null || Files.isDirectory(file)) {
+            throw new StoreException(file + " is a folder; name a file in it.");
+        }
+        folder = parent;
+        if (!Files.isDirectory(folder)) {
+            throw new StoreException("There is no folder " + folder + " to keep " + file.getFileName()
+                    + " in. Make it, or name a file elsewhere.");
+        }
+    }
+
+    /** Refuses, and leaves as it is, what is not a whole store of this version; makes one where there is none. */
+    Connections.Mode open(Instant now) throws StoreException {
+        if (!Files.exists(file)) {
+            make();
+        }
+        if (sizeOf(file) == 0) {
+            throw new StoreException(file + " is empty, which no store is. Nothing was changed. If it was a store, put"
+                    + " the newest backup of " + Backups.folderOf(file) + " in its place; if not, delete it.");
+        }
+        Inspection header = Inspection.ofHeader(file, settings);
+        header.requireOurs(file);
+        header.requireNotNewer(file, settings);
+        Connections.Mode mode = Connections.Mode.READ;
+        if (!isBeside("-wal") && !isBeside("-journal")) {
+            mode = Connections.Mode.READ_UNTOUCHED;
+        }
+        Inspection all = Inspection.ofAll(file, mode, settings);
+        all.requireWhole(file);
+        all.requireNotNewer(file, settings);
+        if (whyReadOnly() != null) {
+            requireUpToDate(all);
+            return mode;
+        }
+        if (all.version() < settings.version()) {
+            bringUpToDate(now);
+        }
+        return Connections.Mode.READ_WRITE;
+    }
+
+    /** A sentence; null where it can be written. */
+    @Nullable
+    String whyReadOnly() {
+        if (!Files.isWritable(file)) {
+            return file + " can only be looked at: the file is read-only for you. Nothing can be changed in it.";
+        }
+        if (!Files.isWritable(folder)) {
+            return file + " can only be looked at: its folder is read-only for you, and changes need files beside it.";
+        }
+        return null;
+    }
+
+    /** Whole or not at all, and never in the place of another. */
+    private void make() throws StoreException {
+        if (isBeside("-wal")) {
+            throw new StoreException(file + " is gone, but " + file.getFileName()
+                    + "-wal, which holds its newest changes, is there. Nothing was changed. Put the file back;"
+                    + " or move the other away to begin anew.");
+        }
+        Path unnamed = null;
+        try {
+            unnamed = Files.createTempFile(folder, ".housewright-", ".new");
+            Schema.bringUpToDate(unnamed, settings);
+            Connections.beginWritingAhead(unnamed, settings);
+            name(unnamed);
+            Folders.force(folder);
+        } catch (FileAlreadyExistsException e) {
+            // Another process made it at the same time, and this one uses that.
+        } catch (IOException e) {
+            throw new Trouble(file).of(e);
+        } catch (FlywayException | SQLException e) {
+            throw new Trouble(file).of(e);
+        } finally {
+            deleteQuietly(unnamed);
+        }
+    }
+
+    private void name(Path unnamed) throws IOException {
+        try {
+            Files.createLink(file, unnamed); // in one step, and never in another's place
+        } catch (FileAlreadyExistsException e) {
+            throw e;
+        } catch (UnsupportedOperationException | IOException e) {
+            Files.move(unnamed, file); // a disk without links, such as a memory stick
+        }
+    }
+
+    private void requireUpToDate(Inspection found) throws StoreException {
+        if (found.version() < settings.version()) {
+            throw new StoreException(
+                    file + " was made by an older Housewright and must be brought up to date, but it is read-only for"
+                            + " you. Nothing was changed; copy it to where you may write.");
+        }
+    }
+
+    private void bringUpToDate(Instant now) throws StoreException {
+        try (Database old = new Database(file, Connections.Mode.READ_WRITE, settings)) {
+            new Backups(file, settings).make(old, now, Backups.Reason.BEFORE_UPDATE);
+            Schema.bringUpToDate(file, settings);
+        } catch (FlywayException e) {
+            if (Inspection.ofAll(file, Connections.Mode.READ, settings).version() < settings.version()) {
+                throw new StoreException(
+                        file + " could not be brought up to date, and is as it was. "
+                                + new Trouble(file).of(e).why(),
+                        e);
+            } // else another process has done it at the same time
+        }
+    }
+
+    private boolean isBeside(String ending) throws StoreException {
+        Path other = file.resolveSibling(file.getFileName() + ending);
+        return Files.exists(other) && sizeOf(other) > 0;
+    }
+
+    private long sizeOf(Path any) throws StoreException {
+        try {
+            return Files.size(any);
+        } catch (IOException e) {
+            throw new Trouble(file).of(e);
+        }
+    }
+
+    private static void deleteQuietly(@Nullable Path file) {
+        try {
+            if (file != null) {
+                Files.deleteIfExists(file);
+            }
+        } catch (IOException e) {
+            // An empty store under a hidden name does no harm.
+        }
+    }
+}
