@@ -37,6 +37,7 @@ public enum Naming {
     /** A section and an id, such as {@code equipment.desk}. */
     SUBJECT;
 
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of
     private final List<String> sections;
 
     Naming(String... sections) {

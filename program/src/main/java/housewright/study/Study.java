@@ -58,8 +58,7 @@ public final class Study implements Evidence {
         this.networks = new Once<>(() -> Networks.of(types, signals.get(), cabling.get()));
         this.sound = new Once<>(() -> Sound.of(types, moment, signals(), cabling()));
         this.beyondFeeds = new Once<>(() -> Checks.run(someRules(false), this));
-        this.findings =
-                new Once<>(() -> Checks.together(rules, beyondFeeds.get(), Checks.run(someRules(true), this)));
+        this.findings = new Once<>(() -> Checks.together(rules, beyondFeeds.get(), Checks.run(someRules(true), this)));
         this.verdict = new Once<>(() -> Verdict.of(this));
     }
 

@@ -141,8 +141,8 @@ final class TablePages {
         OpenProject job = visit.job();
         Table table = table(visit);
         Wanted wanted = wanted(visit, table, WINDOW);
-        int from = (int) Math.clamp(Visit.number("from", or(query(visit, "from"), "0")), 0, Integer.MAX_VALUE);
-        int most = (int) Math.clamp(
+        int from = Math.clamp(Visit.number("from", or(query(visit, "from"), "0")), 0, Integer.MAX_VALUE);
+        int most = Math.clamp(
                 Visit.number("most", or(query(visit, "most"), Integer.toString(WINDOW))), 1, MOST_ROWS);
         Now now = job.now();
         String upTo = query(visit, "row");
@@ -248,7 +248,7 @@ final class TablePages {
         Table table = table(visit);
         OpenProject job = visit.job();
         Now now = job.now();
-        int times = (int) Math.clamp(visit.number("times"), 0, Integer.MAX_VALUE);
+        int times = Math.clamp(visit.number("times"), 0, Integer.MAX_VALUE);
         settle(
                 visit,
                 job,
