@@ -209,8 +209,8 @@ final class Joinable {
                 return said + " is a panel's; loudspeaker lines and mains are joined through panels by hand.";
             }
             if (port.connector() == null) {
-                return "Which connector " + said + " has is not known, and a "
-                        + signal.word() + " line is not offered on a guess.";
+                return "Which connector " + said + " has is not known, and a " + signal.word()
+                        + " line is not offered on a guess.";
             }
             if (port.both() != null) {
                 return "Whether " + said + " gives or takes is not known.";
