@@ -37,6 +37,12 @@ public final class SqliteStore implements ProjectStore {
         StoreFile found = new StoreFile(file, settings);
         Connections.Mode mode = found.open(now);
         Database database = new Database(file, mode, settings);
+        try {
+            database.read(Journal::listProjects); // whether it is locked shows only now
+        } catch (StoreException e) {
+            database.close();
+            throw e;
+        }
         SqliteStore store = new SqliteStore(database, new Backups(file, settings), found.whyReadOnly());
         if (!store.isReadOnly()) {
             try {

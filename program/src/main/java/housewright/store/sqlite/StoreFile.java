@@ -9,9 +9,13 @@ import java.sql.SQLException;
 import java.time.Instant;
 import org.flywaydb.core.api.FlywayException;
 import org.jspecify.annotations.Nullable;
+import org.sqlite.SQLiteErrorCode;
 
 /** A file on its way to being used as a store: looked at first, then made or brought up to date. */
 final class StoreFile {
+    private static final int SMALLEST_PAGE_bytes = 512;
+    private static final int ROOM_FOR_A_NEW_ONE_bytes = 256 * 1024;
+
     private final Path file;
     private final Path folder;
     private final Settings settings;
@@ -46,7 +50,10 @@ final class StoreFile {
         if (!isBeside("-wal") && !isBeside("-journal")) {
             mode = Connections.Mode.READ_UNTOUCHED;
         }
-        Inspection all = Inspection.ofAll(file, mode, settings);
+        if (mode == Connections.Mode.READ_UNTOUCHED && sizeOf(file) % SMALLEST_PAGE_bytes != 0) {
+            throw new Trouble(file).damaged("it was cut short");
+        }
+        Inspection all = inspect(mode);
         all.requireWhole(file);
         all.requireNotNewer(file, settings);
         if (whyReadOnly() != null) {
@@ -57,6 +64,21 @@ final class StoreFile {
             bringUpToDate(now);
         }
         return Connections.Mode.READ_WRITE;
+    }
+
+    private Inspection inspect(Connections.Mode mode) throws StoreException {
+        try {
+            return Inspection.ofAll(file, mode, settings);
+        } catch (StoreException e) {
+            if (whyReadOnly() != null && Trouble.isCode(e, SQLiteErrorCode.SQLITE_CANTOPEN)) {
+                throw new StoreException(
+                        file + " was not closed when it was last worked in: its newest changes are in "
+                                + file.getFileName() + "-wal, and it must be opened once where it can be written."
+                                + " Nothing was changed; copy both to where you may write.",
+                        e);
+            }
+            throw e;
+        }
     }
 
     /** A sentence; null where it can be written. */
@@ -81,6 +103,8 @@ final class StoreFile {
         Path unnamed = null;
         try {
             unnamed = Files.createTempFile(folder, ".housewright-", ".new");
+            Files.write(unnamed, new byte[ROOM_FOR_A_NEW_ONE_bytes]); // Flyway would try for ten seconds to find room
+            Files.write(unnamed, new byte[0]);
             Schema.bringUpToDate(unnamed, settings);
             Connections.beginWritingAhead(unnamed, settings);
             name(unnamed);
