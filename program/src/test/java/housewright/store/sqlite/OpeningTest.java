@@ -294,9 +294,13 @@ class OpeningTest {
             make(live, 5);
             try (ProjectStore store = SqliteStore.open(live, START)) {
                 append(store, 6); // in the write-ahead file only
-                new ProcessBuilder("cp", live.toString(), file.toString()).start().waitFor();
+                new ProcessBuilder("cp", live.toString(), file.toString())
+                        .start()
+                        .waitFor();
                 for (String ending : shared ? List.of("-wal", "-shm") : List.of("-wal")) {
-                    new ProcessBuilder("cp", live + ending, file + ending).start().waitFor();
+                    new ProcessBuilder("cp", live + ending, file + ending)
+                            .start()
+                            .waitFor();
                 }
             }
             disk.makeReadOnly();
