@@ -33,7 +33,8 @@ public final class SqliteStore implements ProjectStore {
         return open(file, now, Settings.USUAL);
     }
 
-    static SqliteStore open(Path file, Instant now, Settings settings) throws StoreException {
+    static SqliteStore open(Path given, Instant now, Settings settings) throws StoreException {
+        Path file = StoreFile.behindLinks(given);
         StoreFile found = new StoreFile(file, settings);
         Connections.Mode mode = found.open(now);
         Database database = new Database(file, mode, settings);

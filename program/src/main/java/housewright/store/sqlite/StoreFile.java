@@ -34,6 +34,15 @@ final class StoreFile {
         }
     }
 
+    /** SQLite keeps what belongs to a file beside the file that a symbolic link leads to. */
+    static Path behindLinks(Path given) throws StoreException {
+        try {
+            return Files.isSymbolicLink(given) ? given.toRealPath() : given;
+        } catch (IOException e) {
+            throw new StoreException(given + " is a link that leads nowhere. Nothing was changed.", e);
+        }
+    }
+
     /** Refuses, and leaves as it is, what is not a whole store of this version; makes one where there is none. */
     Connections.Mode open(Instant now) throws StoreException {
         if (!Files.exists(file)) {
@@ -46,19 +55,11 @@ final class StoreFile {
         Inspection header = Inspection.ofHeader(file, settings);
         header.requireOurs(file);
         header.requireNotNewer(file, settings);
-        Connections.Mode mode = Connections.Mode.READ;
-        if (!isBeside("-wal") && !isBeside("-journal")) {
-            mode = Connections.Mode.READ_UNTOUCHED;
-        }
-        if (mode == Connections.Mode.READ_UNTOUCHED && sizeOf(file) % SMALLEST_PAGE_bytes != 0) {
-            throw new Trouble(file).damaged("it was cut short");
-        }
-        Inspection all = inspect(mode);
-        all.requireWhole(file);
+        Inspection all = inspect();
         all.requireNotNewer(file, settings);
         if (whyReadOnly() != null) {
             requireUpToDate(all);
-            return mode;
+            return isAlone() ? Connections.Mode.READ_UNTOUCHED : Connections.Mode.READ;
         }
         if (all.version() < settings.version()) {
             bringUpToDate(now);
@@ -66,9 +67,29 @@ final class StoreFile {
         return Connections.Mode.READ_WRITE;
     }
 
-    private Inspection inspect(Connections.Mode mode) throws StoreException {
+    private Inspection inspect() throws StoreException {
+        if (isAlone()) {
+            try {
+                if (sizeOf(file) % SMALLEST_PAGE_bytes != 0) {
+                    throw new Trouble(file).damaged("it was cut short");
+                }
+                Inspection found = Inspection.ofAll(file, Connections.Mode.READ_UNTOUCHED, settings);
+                found.requireWhole(file);
+                return found;
+            } catch (StoreException e) {
+                if (isAlone()) {
+                    throw e;
+                } // else another process began to work in it under our eyes, and what looked wrong may be right
+            }
+        }
+        Inspection found = inspectWithWriteAhead();
+        found.requireWhole(file);
+        return found;
+    }
+
+    private Inspection inspectWithWriteAhead() throws StoreException {
         try {
-            return Inspection.ofAll(file, mode, settings);
+            return Inspection.ofAll(file, Connections.Mode.READ, settings);
         } catch (StoreException e) {
             if (whyReadOnly() != null && Trouble.isCode(e, SQLiteErrorCode.SQLITE_CANTOPEN)) {
                 throw new StoreException(
@@ -150,6 +171,11 @@ final class StoreFile {
                         e);
             } // else another process has done it at the same time
         }
+    }
+
+    /** Nothing belongs to it that is not in the file itself. */
+    private boolean isAlone() throws StoreException {
+        return !isBeside("-wal") && !isBeside("-journal");
     }
 
     private boolean isBeside(String ending) throws StoreException {

@@ -209,6 +209,27 @@ class OpeningTest {
     }
 
     @Test
+    void linkLeadsToTheStoreAndWhatBelongsToIt() throws Exception {
+        make(file, 3);
+        Path link = Files.createDirectory(folder.resolve("desk")).resolve("link.db");
+        try {
+            Files.createSymbolicLink(link, file);
+        } catch (IOException | UnsupportedOperationException e) {
+            assumeFalse(true, "no links here");
+        }
+        try (ProjectStore store = SqliteStore.open(link, START)) {
+            append(store, 4);
+            assertThat(store.listBackups().getFirst().file().getParent().getParent())
+                    .isEqualTo(file.toRealPath().getParent());
+        }
+        assertThat(contents(link.getParent()))
+                .as("beside the link, that itself is read as the file")
+                .hasSize(1);
+        Files.delete(file);
+        assertThatThrownBy(() -> SqliteStore.open(link, START)).hasMessageContaining("leads nowhere");
+    }
+
+    @Test
     void relativeNameWillDo() throws Exception {
         file = Path.of("").toAbsolutePath().relativize(folder.toRealPath().resolve("halls.db"));
         make(file, 3);
