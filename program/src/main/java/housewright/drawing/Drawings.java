@@ -52,28 +52,51 @@ public final class Drawings {
      * @throws IllegalArgumentException where there is no such feed
      */
     public List<Sheet> signal(Trade trade, State state, String litFeed) {
-        return signal(
-                trade,
-                state,
-                way(litFeed, state == State.TODAY ? State.TODAY : State.TARGET).lit());
+        return signal(trade, state, way(litFeed, state == State.TODAY ? State.TODAY : State.TARGET).lit());
+    }
+
+    /**
+     * One of the sheets, without drawing the others.
+     *
+     * @param number from 1 to the sheet's {@link Sheet#of}; a greater one gives the last
+     */
+    public Sheet signal(Trade trade, State state, int number) {
+        List<Part> parts = Parts.of(project(), net(trade, state));
+        return sheet(trade, state, parts, Math.clamp(number, 1, Math.max(1, parts.size())), Set.of());
+    }
+
+    /**
+     * The same with the way of a feed lit.
+     *
+     * @throws IllegalArgumentException where there is no such feed
+     */
+    public Sheet signal(Trade trade, State state, int number, String litFeed) {
+        List<Part> parts = Parts.of(project(), net(trade, state));
+        Set<Subject> lit = way(litFeed, state == State.TODAY ? State.TODAY : State.TARGET).lit();
+        return sheet(trade, state, parts, Math.clamp(number, 1, Math.max(1, parts.size())), lit);
     }
 
     private List<Sheet> signal(Trade trade, State state, Set<Subject> lit) {
         List<Part> parts = Parts.of(project(), net(trade, state));
+        List<Sheet> sheets = new ArrayList<>();
+        for (int n = 1; n <= Math.max(1, parts.size()); n++) {
+            sheets.add(sheet(trade, state, parts, n, lit));
+        }
+        return sheets;
+    }
+
+    private Sheet sheet(Trade trade, State state, List<Part> parts, int number, Set<Subject> lit) {
         String title = trade.title() + ", " + state.title();
         String id = "signal-" + trade.word() + "-" + state.word();
         if (parts.isEmpty()) {
-            return List.of(empty(id, title, EmptySheets.signal(trade, state)));
+            return empty(id, title, EmptySheets.signal(trade, state));
         }
-        List<Sheet> sheets = new ArrayList<>();
-        for (int n = 1; n <= parts.size(); n++) {
-            Part part = parts.get(n - 1);
-            Diagram diagram = Diagram.of(part, Map.of());
-            SignalInk ink = new SignalInk(project(), diagram, Layering.lay(diagram), lit);
-            String named = parts.size() == 1 ? title : title + ": " + part.placesSaid();
-            sheets.add(page(id + "-" + n, named, n, parts.size(), ink, List.of(), SignalInk.legend(state, part)));
-        }
-        return sheets;
+        Part part = parts.get(number - 1);
+        Diagram diagram = Diagram.of(part, Map.of());
+        SignalInk ink = new SignalInk(project(), diagram, Layering.lay(diagram), lit);
+        String named = parts.size() == 1 ? title : title + ": " + part.placesSaid();
+        List<String> legend = SignalInk.legend(state, part);
+        return page(id + "-" + number, named, number, parts.size(), ink, List.of(), legend);
     }
 
     /**
