@@ -181,7 +181,7 @@ public final class Drawings {
             String id, String title, int number, int of, SignalInk ink, List<String> hops, List<String> notes) {
         Steps steps = new Steps(hops, ink.width());
         Page page = Page.fit(us, 1, Math.max(ink.width(), steps.width()), ink.height() + steps.height(), notes);
-        Page.Heading heading = heading(title, "none", number, of);
+        Page.Heading heading = heading(title, "not to scale", number, of);
         Svg svg = page.begin(heading);
         ink.draw(svg, page.left(), page.top());
         steps.draw(svg, page.left(), page.top() + ink.height());
@@ -190,7 +190,7 @@ public final class Drawings {
 
     private Sheet empty(String id, String title, List<String> what) {
         Page page = Page.fit(us, 0, 400, 300, List.of());
-        Page.Heading heading = heading(title, "none", 1, 1);
+        Page.Heading heading = heading(title, "not to scale", 1, 1);
         Svg svg = page.begin(heading);
         double y = page.top() + 100;
         svg.open("g", "class", "empty");
