@@ -10,7 +10,10 @@ import org.jspecify.annotations.Nullable;
 /** The pages of a project, in the order of the job; the rail shows those that are there. */
 enum Page {
     OVERVIEW("Overview", "", 0),
-    FINDINGS("Findings", "/findings", 2);
+    FEEDS("Feeds", "/feeds", 1),
+    FINDINGS("Findings", "/findings", 2),
+    QUESTIONS("Questions", "/questions", 4),
+    HISTORY("History", "/history", 5);
 
     private final String label;
     private final String path;

@@ -8,7 +8,7 @@ final class Routes {
     private Routes() {}
 
     static List<Route> all() {
-        return Stream.of(DoorPages.routes(), ProjectPages.routes(), OverviewPages.routes(), OriginFile.routes(), FindingPages.routes())
+        return Stream.of(DoorPages.routes(), ProjectPages.routes(), OverviewPages.routes(), OriginFile.routes(), FindingPages.routes(), FeedPages.routes(), QuestionPages.routes(), HistoryPages.routes(), SharingPages.routes())
                 .flatMap(List::stream)
                 .toList();
     }

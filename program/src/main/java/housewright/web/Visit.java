@@ -14,8 +14,10 @@ import housewright.finding.Severity;
 import housewright.web.page.Frame;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /** One request by somebody who may make it. */
@@ -46,6 +48,10 @@ final class Visit {
     OpenProject job() throws StoreException {
         String id = ctx.pathParam("project");
         return common.projects().find(id).orElseThrow(() -> Refused.notFound("There is no project " + id + " here."));
+    }
+
+    LocalDate today() {
+        return LocalDate.ofInstant(common.projects().clock().instant(), common.zone());
     }
 
     static String home(OpenProject job) {
@@ -134,7 +140,14 @@ final class Visit {
                 now.study().findings().due().stream()
                         .filter(finding -> finding.severity() != Severity.NOTE)
                         .count();
-            default -> 0;
+            case FEEDS ->
+                now.study().proofs().stream().filter(proof -> !proof.proven()).count();
+            case QUESTIONS ->
+                now.project().questions().values().stream()
+                        .filter(question ->
+                                question.answer() == null || question.answer().isBlank())
+                        .count();
+            case OVERVIEW, HISTORY -> 0;
         };
         return count == 0 ? "" : Long.toString(count);
     }
@@ -148,7 +161,7 @@ final class Visit {
     }
 
     /** What a template writes, as the answer. */
-    static void write(Context ctx, java.util.function.Consumer<HtmlTemplateOutput> template) {
+    static void write(Context ctx, Consumer<HtmlTemplateOutput> template) {
         TemplateOutput bytes = new Utf8ByteOutput();
         template.accept(new OwaspHtmlTemplateOutput(bytes));
         ctx.contentType("text/html; charset=utf-8").result(((Utf8ByteOutput) bytes).toByteArray());

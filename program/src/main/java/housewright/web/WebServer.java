@@ -91,7 +91,7 @@ public final class WebServer implements AutoCloseable {
             http.setSendServerVersion(false);
             http.setSendDateHeader(true);
         });
-        config.jetty.modifyServer(server -> server.setStopTimeout(500));
+        config.jetty.modifyServer(server -> server.setStopTimeout(0)); // what is kept is kept; windows stay open for ever
         config.routes.before(common.guard()::before);
         for (Route route : Routes.all()) {
             Handler handler =
@@ -155,6 +155,10 @@ public final class WebServer implements AutoCloseable {
     public String openOnce() {
         String secret = common.door().openOnce();
         return addresses.local() + "/in/" + secret;
+    }
+
+    Common common() {
+        return common;
     }
 
     public int port() {

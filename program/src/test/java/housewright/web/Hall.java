@@ -4,11 +4,13 @@ import housewright.app.Author;
 import housewright.app.Demo;
 import housewright.app.OpenProject;
 import housewright.app.Opening;
+import housewright.app.Outcome;
 import housewright.app.ProjectFiles;
 import housewright.app.Projects;
 import housewright.app.Role;
 import housewright.app.StoreException;
 import housewright.library.BuiltInLibrary;
+import housewright.model.change.Change;
 import housewright.store.sqlite.SqliteStore;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -19,6 +21,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Comparator;
+import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
@@ -77,6 +80,13 @@ final class Hall implements AutoCloseable {
             return projects.find(projects.list().getFirst().id()).orElseThrow();
         } catch (StoreException e) {
             throw new AssertionError(e);
+        }
+    }
+
+    void edit(Author author, String says, Change... changes) {
+        Outcome outcome = job().edit(author, job().now().revision(), says, List.of(changes));
+        if (!(outcome instanceof Outcome.Accepted)) {
+            throw new AssertionError(outcome);
         }
     }
 

@@ -35,6 +35,8 @@ public record FindingsPage(
         List<Group> later,
         List<Off> off,
         List<String> failures) {
+    private static final int MOST_THINGS = 4;
+
     public FindingsPage {
         groups = List.copyOf(groups);
         later = List.copyOf(later);
@@ -54,6 +56,7 @@ public record FindingsPage(
      *
      * @param key by which a form names it
      * @param first the subject to look at first
+     * @param more subjects beyond the others
      * @param figures what it rests on, with limits
      * @param source what says that it is a fault; empty where the project itself does
      */
@@ -62,6 +65,7 @@ public record FindingsPage(
             String state,
             Thing first,
             List<Thing> others,
+            int more,
             String message,
             String rule,
             List<String> figures,
@@ -164,7 +168,8 @@ public record FindingsPage(
                 Keys.of(finding),
                 finding.severity().word(),
                 things.getFirst(),
-                things.subList(1, things.size()),
+                things.subList(1, Math.min(things.size(), MOST_THINGS)),
+                Math.max(0, things.size() - MOST_THINGS),
                 finding.message(),
                 finding.rule(),
                 finding.evidence().stream().map(FindingsPage::figure).toList(),

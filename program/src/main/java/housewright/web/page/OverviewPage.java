@@ -111,7 +111,7 @@ public record OverviewPage(
         if (study.project().feeds().isEmpty()) {
             return stage;
         }
-        return stage + " Today: " + study.at(Moment.today()).verdict().sentence() + ".";
+        return stage + " " + study.at(Moment.today()).verdict().sentence() + ".";
     }
 
     private static void feeds(Study study, String href, List<Fact> facts) {
