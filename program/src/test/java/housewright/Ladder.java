@@ -167,7 +167,8 @@ final class Ladder {
                 "picocli");
         rung(
                 "web.page",
-                List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app"),
+                List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app", "app.table"),
+                "java.net",
                 "java.nio.charset");
         rung("web.view", List.of("web.page"), "gg.jte..");
         rung(
@@ -180,6 +181,7 @@ final class Ladder {
                         "finding",
                         "signal",
                         "study",
+                        "library",
                         "app",
                         "app.table",
                         "web.page",

@@ -34,8 +34,7 @@ final class FindingPages {
     private static void show(Visit visit) throws StoreException {
         OpenProject job = visit.job();
         Now now = job.now();
-        FindingsPage page =
-                FindingsPage.of(now, visit.ctx.queryParam("about"), new PageLinks(Visit.home(job)));
+        FindingsPage page = FindingsPage.of(now, visit.ctx.queryParam("about"), new PageLinks(Visit.home(job)));
         visit.show(
                 job,
                 now,
@@ -65,7 +64,9 @@ final class FindingPages {
         }
         List<Fix> fixes = finding.get().fixes();
         long number = visit.number("fix");
-        if (number < 0 || number >= fixes.size() || fixes.get((int) number).changes().isEmpty()) {
+        if (number < 0
+                || number >= fixes.size()
+                || fixes.get((int) number).changes().isEmpty()) {
             throw Refused.wrong("This finding has no such fix.");
         }
         Fix fix = fixes.get((int) number);
@@ -100,10 +101,7 @@ final class FindingPages {
         List<Exemption> exempt = new ArrayList<>(now.project().exempt());
         exempt.add(new Exemption(finding.get().rule(), subject.path(), why));
         String says = "Switched off " + finding.get().rule() + " for " + subject.id();
-        visit.settle(
-                job,
-                job.edit(visit.author(), now.revision(), says, List.of(new Change.Exempt(exempt))),
-                says);
+        visit.settle(job, job.edit(visit.author(), now.revision(), says, List.of(new Change.Exempt(exempt))), says);
     }
 
     private static void switchOn(Visit visit) throws StoreException {
@@ -112,18 +110,14 @@ final class FindingPages {
         String rule = visit.field("rule");
         String subject = visit.field("subject");
         List<Exemption> exempt = new ArrayList<>(now.project().exempt());
-        boolean any = exempt.removeIf(each -> each.rule().equals(rule)
-                && (each.subject() == null ? "everything" : each.subject()).equals(subject));
+        boolean any = exempt.removeIf(each ->
+                each.rule().equals(rule) && (each.subject() == null ? "everything" : each.subject()).equals(subject));
         if (!any) {
             visit.goBack(
-                    Visit.home(job) + "/findings",
-                    new Session.Notice("That is switched on already.", true, false));
+                    Visit.home(job) + "/findings", new Session.Notice("That is switched on already.", true, false));
             return;
         }
         String says = "Switched on " + rule + " for " + subject;
-        visit.settle(
-                job,
-                job.edit(visit.author(), now.revision(), says, List.of(new Change.Exempt(exempt))),
-                says);
+        visit.settle(job, job.edit(visit.author(), now.revision(), says, List.of(new Change.Exempt(exempt))), says);
     }
 }

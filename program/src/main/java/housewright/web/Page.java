@@ -1,17 +1,19 @@
 package housewright.web;
 
 import housewright.web.page.Frame;
-import java.util.Arrays;
 import java.util.List;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The pages of a project, in the order of the job; the rail shows those that are there. */
 enum Page {
     OVERVIEW("Overview", "", 0),
+    VENUE("Venue", "/table/places", 1),
+    EQUIPMENT("Equipment", "/equipment", 1),
+    CABLES("Cables", "/cables", 1),
+    PATCH("Patch", "/patch", 1),
     FEEDS("Feeds", "/feeds", 1),
     FINDINGS("Findings", "/findings", 2),
+    PEOPLE("People and dates", "/people", 3),
     QUESTIONS("Questions", "/questions", 4),
     HISTORY("History", "/history", 5);
 

@@ -29,7 +29,8 @@ record PageLinks(String job) implements Links {
     }
 
     private @Nullable String row(String path, String id) {
-        boolean there = Arrays.stream(Page.values()).anyMatch(page -> page.path().equals(path));
+        boolean there =
+                Arrays.stream(Page.values()).anyMatch(page -> page.path().equals(path));
         return there ? job + path + "#" + id : null;
     }
 }

@@ -8,7 +8,18 @@ final class Routes {
     private Routes() {}
 
     static List<Route> all() {
-        return Stream.of(DoorPages.routes(), ProjectPages.routes(), OverviewPages.routes(), OriginFile.routes(), FindingPages.routes(), FeedPages.routes(), QuestionPages.routes(), HistoryPages.routes(), SharingPages.routes())
+        return Stream.of(
+                        DoorPages.routes(),
+                        ProjectPages.routes(),
+                        OverviewPages.routes(),
+                        OriginFile.routes(),
+                        FindingPages.routes(),
+                        FeedPages.routes(),
+                        QuestionPages.routes(),
+                        HistoryPages.routes(),
+                        SharingPages.routes(),
+                        TablePages.routes(),
+                        JoinPages.routes())
                 .flatMap(List::stream)
                 .toList();
     }

@@ -120,7 +120,10 @@ public enum Table {
     private final @Nullable Section section;
     private final String title;
     private final String one;
+
+    @SuppressWarnings("ImmutableEnumChecker") // a list that nobody can change
     private final List<String> first;
+
     private final String holds;
 
     Table(@Nullable Section section, String title, String one, List<String> first, String holds) {

@@ -9,6 +9,7 @@ import housewright.finding.Severity;
 import housewright.finding.Subject;
 import housewright.model.Equipment;
 import housewright.model.Model;
+import housewright.model.Project;
 import housewright.signal.FeedProof;
 import housewright.signal.PairProof;
 import housewright.study.Study;
@@ -114,6 +115,13 @@ public final class Tables {
 
     public static Tables of(Study study, Table table) {
         return new Tables(study, table);
+    }
+
+    /** How many rows a table has. */
+    public static int count(Project project, Table table) {
+        return table == Table.PATCH
+                ? project.patch().values().stream().mapToInt(List::size).sum()
+                : Rows.of(project, table).size();
     }
 
     /** All columns of a table but the id's, those shown first in front. */

@@ -124,8 +124,7 @@ public record FindingsPage(
     }
 
     private static boolean concerns(Finding finding, @Nullable String about) {
-        return about == null
-                || finding.subjects().stream().map(Subject::path).anyMatch(about::equals);
+        return about == null || finding.subjects().stream().map(Subject::path).anyMatch(about::equals);
     }
 
     private static String answer(Findings findings, @Nullable String about) {
@@ -158,8 +157,9 @@ public record FindingsPage(
     }
 
     static Row row(Finding finding, Links links) {
-        List<Thing> things =
-                finding.subjects().stream().map(subject -> thing(subject, links)).toList();
+        List<Thing> things = finding.subjects().stream()
+                .map(subject -> thing(subject, links))
+                .toList();
         List<Way> ways = new ArrayList<>();
         for (Fix fix : finding.fixes()) {
             ways.add(new Way(ways.size(), fix.words(), !fix.changes().isEmpty()));
