@@ -44,7 +44,9 @@ public final class Main {
         boolean colour = Boolean.getBoolean("housewright.terminal.out")
                 && noneOf("NO_COLOR")
                 && !"dumb".equals(System.getenv("TERM"));
-        return new Screen(colour, Boolean.getBoolean("housewright.terminal.err"));
+        int columns = Integer.getInteger("housewright.terminal.columns", 0);
+        boolean watched = Boolean.getBoolean("housewright.terminal.err");
+        return columns > 0 ? new Screen(colour, watched, columns) : new Screen(colour, watched);
     }
 
     private static boolean noneOf(String variable) {

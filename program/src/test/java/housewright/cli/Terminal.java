@@ -34,6 +34,11 @@ final class Terminal {
         return new Terminal("", new Screen(true, false));
     }
 
+    /** One of so many columns, with that at its standard input. */
+    static Terminal narrow(String input, int columns) {
+        return new Terminal(input, new Screen(false, false, columns));
+    }
+
     record Ran(String out, String err, int status) {
         /** All of it, as golden files hold it. */
         String all() {
