@@ -44,10 +44,11 @@ final class Ladder {
             "org.jspecify.annotations");
 
     /** The engines: one public entry class, public records of input and result, all else within the package. */
-    private static final Set<String> ENGINES = Set.of("signal", "cable", "sound", "picture", "network");
+    private static final Set<String> ENGINES = Set.of("signal", "cable", "sound", "picture", "network", "drawing");
 
     /** Above the line: these may read the clock and use threads. */
-    private static final Set<String> ABOVE_THE_LINE = Set.of("app", "store.sqlite", "cli", "library", "main");
+    private static final Set<String> ABOVE_THE_LINE =
+            Set.of("app", "app.table", "store.sqlite", "cli", "library", "main", "web");
 
     /** These may touch the file system; {@code library} reads only what is packed with the program. */
     private static final Set<String> USES_FILES = Set.of("app", "store.sqlite", "cli", "main");
@@ -110,6 +111,14 @@ final class Ladder {
                         "check.picture",
                         "check.network"),
                 "java.util.concurrent..");
+        rung(
+                "drawing",
+                List.of("unit", "model", "finding", "signal", "cable", "study"),
+                "java.io",
+                "java.util.concurrent..",
+                "javax.xml.stream",
+                "org.eclipse.elk..",
+                "org.eclipse.emf..");
         rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
         rung(
                 "app",
@@ -134,6 +143,19 @@ final class Ladder {
                 "org.jdbi.v3.core..",
                 "org.sqlite..");
         rung(
+                "app.table",
+                List.of(
+                        "unit",
+                        "model",
+                        "model.change",
+                        "file",
+                        "finding",
+                        "signal",
+                        "cable",
+                        "study",
+                        "library",
+                        "app"));
+        rung(
                 "cli",
                 List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app"),
                 "java.io",
@@ -144,11 +166,45 @@ final class Ladder {
                 "com.fasterxml.jackson..",
                 "picocli");
         rung(
+                "web.page",
+                List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app", "app.table"),
+                "java.net",
+                "java.nio.charset");
+        rung("web.view", List.of("web.page"), "gg.jte..");
+        rung(
+                "web",
+                List.of(
+                        "unit",
+                        "model",
+                        "model.change",
+                        "file",
+                        "finding",
+                        "signal",
+                        "study",
+                        "library",
+                        "app",
+                        "app.table",
+                        "web.page",
+                        "web.view"),
+                "java.io",
+                "java.net",
+                "java.nio.charset",
+                "java.nio.file..",
+                "java.security",
+                "java.util.concurrent..",
+                "com.google.zxing..",
+                "gg.jte..",
+                "io.javalin..",
+                "jakarta.servlet..",
+                "kotlin..",
+                "org.eclipse.jetty..");
+        rung(
                 "main",
-                List.of("model", "library", "app", "store.sqlite", "cli"),
+                List.of("model", "file", "library", "app", "store.sqlite", "cli", "web"),
                 "java.io",
                 "java.nio.charset",
                 "java.nio.file..",
+                "java.util.concurrent..",
                 "picocli");
     }
 

@@ -1,6 +1,7 @@
 package housewright.bench;
 
 import housewright.app.ProjectFiles;
+import housewright.app.Server;
 import housewright.app.TypeSearch;
 import housewright.cli.Cli;
 import housewright.cli.Screen;
@@ -183,6 +184,7 @@ public class SignalBenchmark {
                 LIBRARY,
                 new ProjectFiles(LIBRARY, new ByteArrayInputStream(new byte[0])),
                 new TypeSearch(LIBRARY),
+                wish -> new Server.Start.NotStarted(List.of()),
                 nowhere,
                 nowhere,
                 new Screen(false, false),

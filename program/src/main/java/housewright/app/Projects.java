@@ -63,15 +63,23 @@ public final class Projects {
         return Optional.of(first == null ? opened : first);
     }
 
-    /** A new project with nothing in it but its name. */
+    /**
+     * A new project with nothing in it but its name.
+     *
+     * @throws IllegalArgumentException where the name is blank
+     */
     public OpenProject begin(String name, Author author) throws StoreException {
-        String text = "housewright: " + ProjectReader.FORMAT + "\nproject:\n  name: " + quoted(name) + "\n  library: "
+        String clean = name.replaceAll("[\\p{Cntrl}\\s]+", " ").strip();
+        if (clean.isEmpty()) {
+            throw new IllegalArgumentException("A project needs a name.");
+        }
+        String text = "housewright: " + ProjectReader.FORMAT + "\nproject:\n  name: " + quoted(clean) + "\n  library: "
                 + library.version() + "\n";
         ReadResult read = ProjectReader.read("new.yaml", text.getBytes(StandardCharsets.UTF_8), library);
         if (!(read instanceof ReadResult.Loaded loaded)) {
             throw new IllegalStateException("A project with nothing in it does not read: " + read);
         }
-        return begin(name, null, loaded.project(), "Begun", author);
+        return begin(clean, null, loaded.project(), "Begun", author);
     }
 
     private static String quoted(String name) {

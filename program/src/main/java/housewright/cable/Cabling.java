@@ -4,10 +4,8 @@ import housewright.model.Cable;
 import housewright.model.CableType;
 import housewright.model.Connector;
 import housewright.model.End;
-import housewright.model.Equipment;
 import housewright.model.Model;
 import housewright.model.Pathway;
-import housewright.model.Port;
 import housewright.model.Project;
 import housewright.model.Ref;
 import housewright.model.Ref.Address;
@@ -18,13 +16,16 @@ import housewright.model.Tie;
 import housewright.model.Types;
 import housewright.model.Way;
 import housewright.signal.Moment;
+import housewright.signal.Present;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -32,15 +33,16 @@ import org.jspecify.annotations.Nullable;
 /** Every cable that is there at a moment, and the runs they make. */
 public final class Cabling {
     private final Types types;
-    private final Moment moment;
+    private final Map<String, Present> things;
     private final Map<String, Lead> leads = new HashMap<>();
     private final List<Lead> inOrder = new ArrayList<>();
     private final Map<String, List<Held>> held = new LinkedHashMap<>();
-    private final Map<String, Shape> shapes = new HashMap<>();
     private final Map<String, Map<String, String>> tied = new HashMap<>();
     private final List<Line> lines = new ArrayList<>();
     private final Map<String, List<Lead>> along = new LinkedHashMap<>();
     private final Lengths lengths;
+    private @Nullable List<SpeakerCircuit> speakerCircuits;
+    private @Nullable Map<String, Set<Signal>> signals;
 
     /** One end in a socket: the cable, and the way of it. */
     private record Held(Lead lead, Joint joint, boolean first) {
@@ -48,11 +50,15 @@ public final class Cabling {
         Plug far() {
             return first ? joint.to() : joint.from();
         }
+
+        Plug near() {
+            return Objects.requireNonNull(first ? joint.from() : joint.to());
+        }
     }
 
     private Cabling(Types types, Moment moment) {
         this.types = types;
-        this.moment = moment;
+        this.things = Present.all(types, moment);
         Project project = types.project();
         this.lengths = new Lengths(project);
         for (Cable each : project.cables().values()) {
@@ -108,6 +114,58 @@ public final class Cabling {
      */
     public List<Chain> chains(Signal signal) {
         return Chains.of(lines, signal);
+    }
+
+    /** What hangs on each amplifier output that something is plugged into, in the order of the cables. */
+    public synchronized List<SpeakerCircuit> speakerCircuits() {
+        List<SpeakerCircuit> known = speakerCircuits;
+        if (known == null) {
+            known = SpeakerCircuits.of(this);
+            speakerCircuits = known;
+        }
+        return known;
+    }
+
+    /** By the cable's id, the signals of all its ways: what the sockets at the two ends of each run say. */
+    public synchronized Map<String, Set<Signal>> signals() {
+        Map<String, Set<Signal>> known = signals;
+        if (known == null) {
+            known = new HashMap<>();
+            for (Line line : lines) {
+                for (Lead lead : line.leads()) {
+                    Set<Signal> all = known.computeIfAbsent(lead.id(), id -> new LinkedHashSet<>(2));
+                    add(all, line.from());
+                    add(all, line.to());
+                }
+            }
+            known = Collections.unmodifiableMap(known);
+            signals = known;
+        }
+        return known;
+    }
+
+    private static void add(Set<Signal> all, @Nullable Plug plug) {
+        if (plug != null && plug.port() != null && plug.port().signal() != null) {
+            all.add(plug.port().signal());
+        }
+    }
+
+    /** A socket that several cables are in: the end of the first, and the ids of all, in the order of the file. */
+    public record Shared(Plug plug, List<String> cables) {}
+
+    /** Every socket that several cables are in, in the order of the file. */
+    public List<Shared> shared() {
+        List<Shared> shared = new ArrayList<>();
+        for (List<Held> here : held.values()) {
+            if (here.size() > 1) {
+                List<String> cables =
+                        here.stream().map(each -> each.lead().id()).distinct().toList();
+                if (cables.size() > 1) {
+                    shared.add(new Shared(here.getFirst().near(), cables));
+                }
+            }
+        }
+        return List.copyOf(shared);
     }
 
     private void add(Cable cable) {
@@ -181,20 +239,15 @@ public final class Cabling {
     }
 
     private Plug plug(Address at, @Nullable Connector connector) {
-        Equipment each = types.project().equipment().get(at.thing());
-        boolean there = each != null && moment.isThere("equipment", each.id(), each.life());
-        Equipment equipment =
-                !there || each == null ? null : moment.isDone("equipment", each.id()) ? each : each.today();
-        Model model =
-                equipment == null ? null : types.findModel(equipment.model()).orElse(null);
-        Port port = model == null
-                ? null
-                : shape(model).findSocket(at.spot().name()).map(Socket::port).orElse(null);
-        return new Plug(at, equipment, model, port, connector);
-    }
-
-    private Shape shape(Model model) {
-        return shapes.computeIfAbsent(model.id(), key -> Shape.of(model));
+        Present present = things.get(at.thing());
+        Shape shape = present == null ? null : present.shape();
+        Socket socket = shape == null ? null : shape.sockets().get(at.spot().name());
+        return new Plug(
+                at,
+                present == null ? null : present.equipment(),
+                shape == null ? null : shape.model(),
+                socket == null ? null : socket.port(),
+                connector);
     }
 
     /** Follows every run once, from what is no panel; what lies between panels' free sides, from its first cable. */

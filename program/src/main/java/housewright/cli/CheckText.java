@@ -1,5 +1,7 @@
 package housewright.cli;
 
+import housewright.app.FeedWords;
+import housewright.app.Figures;
 import housewright.finding.Exempted;
 import housewright.finding.Finding;
 import housewright.finding.Findings;
@@ -104,8 +106,8 @@ final class CheckText {
         }
         Map<String, List<String>> feeds = new LinkedHashMap<>();
         for (FeedProof proof : early) {
-            Stop stop = FeedText.firstFailing(proof).stop();
-            String why = stop == null ? FeedText.trouble(proof) : stop.why();
+            Stop stop = FeedWords.firstFailing(proof).stop();
+            String why = stop == null ? FeedWords.trouble(proof) : stop.why();
             feeds.computeIfAbsent(why, each -> new ArrayList<>())
                     .add(proof.feed().id());
         }
@@ -276,7 +278,7 @@ final class CheckText {
         if (!paths) {
             return false;
         }
-        List<String> taken = new ArrayList<>(FeedText.ALWAYS_TAKEN);
+        List<String> taken = new ArrayList<>(FeedWords.ALWAYS_TAKEN);
         int shown = all ? assumed.size() : Math.min(MOST_ASSUMED, assumed.size());
         taken.addAll(List.copyOf(assumed).subList(0, shown));
         if (assumed.size() > shown) {

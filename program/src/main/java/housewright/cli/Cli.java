@@ -1,6 +1,7 @@
 package housewright.cli;
 
 import housewright.app.ProjectFiles;
+import housewright.app.Server;
 import housewright.app.TypeSearch;
 import housewright.model.Library;
 import java.io.PrintStream;
@@ -28,11 +29,12 @@ public final class Cli {
             Library library,
             ProjectFiles files,
             TypeSearch types,
+            Server server,
             PrintStream out,
             PrintStream err,
             Screen screen,
             String version) {
-        this.desk = new Desk(library, files, types, out, err, screen);
+        this.desk = new Desk(library, files, types, server, out, err, screen);
         this.version = version;
     }
 
@@ -45,6 +47,7 @@ public final class Cli {
     CommandLine commands() {
         RootCommand root = new RootCommand();
         CommandLine commands = new CommandLine(root)
+                .addSubcommand(new ServeCommand(desk))
                 .addSubcommand(new CheckCommand(desk))
                 .addSubcommand(new TraceCommand(desk))
                 .addSubcommand(new MendCommand(desk))

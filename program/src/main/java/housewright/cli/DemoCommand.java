@@ -4,21 +4,29 @@ import housewright.app.Demo;
 import housewright.app.Opening;
 import housewright.app.ProjectFile;
 import housewright.app.Saving;
+import housewright.app.Server;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The demo project, for whoever sees Housewright for the first time. */
 @Command(
         name = "demo",
-        header = "Checks the demo project: an invented hall, today and after its refit.",
-        description = "With --write it gives you the file to read, to trace, and to break and mend.")
+        header = "Opens the demo project in a browser: an invented hall, today and after its refit.",
+        description = {
+            "Nothing of what is changed in it is kept. With --check, --today, --json or --all it is checked and the result printed;",
+            "with --write it gives you the file to read, to trace, and to break and mend."
+        })
 final class DemoCommand implements Callable<Integer> {
     @Option(names = "--write", paramLabel = "FILE", description = "Write the demo project into a new file.")
     @Nullable
     String write;
+
+    @Option(names = "--check", description = "Check it and print the result, without a browser.")
+    boolean check;
 
     @Option(names = "--today", description = "Ask about the hall as it is today, before the work.")
     boolean today;
@@ -28,6 +36,9 @@ final class DemoCommand implements Callable<Integer> {
 
     @Option(names = "--all", description = "Leave nothing out of long lists.")
     boolean all;
+
+    @Mixin
+    ServeOptions options = new ServeOptions();
 
     private final Desk desk;
 
@@ -48,6 +59,12 @@ final class DemoCommand implements Callable<Integer> {
                     .line("  housewright check " + name)
                     .line("  housewright trace " + name + " " + Demo.FEED));
             return Status.FINE;
+        }
+        if (!check && !today && !json && !all) {
+            String wrong = options.wrong();
+            return wrong != null
+                    ? desk.refuse(wrong)
+                    : Serving.serve(desk, new Server.Wish(null, true, options.port, options.share), !options.noBrowser);
         }
         return switch (desk.files.read(Demo.FILE_NAME, bytes)) {
             case Opening.Opened opened -> show(opened.file());

@@ -3,6 +3,7 @@ package housewright.cli;
 import housewright.app.Opening;
 import housewright.app.ProjectFile;
 import housewright.app.ProjectFiles;
+import housewright.app.Server;
 import housewright.app.TypeSearch;
 import housewright.file.FileError;
 import housewright.file.Nearest;
@@ -22,22 +23,31 @@ final class Desk {
 
     final ProjectFiles files;
     final TypeSearch types;
+    final Server server;
     final PrintStream out;
     final PrintStream err;
     final Screen screen;
     final Library library;
 
-    Desk(Library library, ProjectFiles files, TypeSearch types, PrintStream out, PrintStream err, Screen screen) {
+    Desk(
+            Library library,
+            ProjectFiles files,
+            TypeSearch types,
+            Server server,
+            PrintStream out,
+            PrintStream err,
+            Screen screen) {
         this.library = library;
         this.files = files;
         this.types = types;
+        this.server = server;
         this.out = out;
         this.err = err;
         this.screen = screen;
     }
 
     Page page() {
-        return new Page(screen.colour());
+        return new Page(screen.colour(), screen.columns());
     }
 
     void print(Page page) {
@@ -52,7 +62,7 @@ final class Desk {
 
     /** Says that something cannot be done. */
     int refuse(String why) {
-        err.print(new Page(false).wrapped(why));
+        err.print(new Page(false, screen.columns()).wrapped(why));
         err.flush();
         return Status.CANNOT;
     }

@@ -1,5 +1,6 @@
 package housewright.cli;
 
+import housewright.app.FeedWords;
 import housewright.app.Mending;
 import housewright.signal.FeedProof;
 import housewright.signal.FeedState;
@@ -34,8 +35,8 @@ final class MendText {
             return page.wrapped(
                     proof.feed().id() + " is proven " + study.moment().inWords() + "; there is nothing to mend.");
         }
-        page.hanging(FeedText.ink(proof.state()), FeedText.mark(proof.state()), FeedText.trouble(proof) + ".");
-        String reason = FeedText.reason(FeedText.firstFailing(proof));
+        page.hanging(FeedText.ink(proof.state()), FeedText.mark(proof.state()), FeedWords.trouble(proof) + ".");
+        String reason = FeedWords.reason(FeedWords.firstFailing(proof));
         if (!reason.isEmpty()) {
             page.hanging("  ", reason);
         }
@@ -44,7 +45,7 @@ final class MendText {
             return page.wrapped(
                     study.comesWithTheWork(proof)
                             ? "It is proven in the target: the work brings it."
-                            : FeedText.noMend(study));
+                            : FeedWords.noMend(study));
         }
         FeedText.mend(page, study, "Mend", mending.mend(), Integer.MAX_VALUE, "");
         if (!mending.mend().assumed().isEmpty()) {

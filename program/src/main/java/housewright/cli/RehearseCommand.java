@@ -38,7 +38,8 @@ final class RehearseCommand implements Callable<Integer> {
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), true, StandardCharsets.UTF_8);
         for (List<String> command : COMMANDS) {
             ProjectFiles files = new ProjectFiles(desk.library, new ByteArrayInputStream(Demo.bytes()));
-            int status = new Cli(desk.library, files, desk.types, nowhere, nowhere, new Screen(true, false), "")
+            int status = new Cli(
+                            desk.library, files, desk.types, desk.server, nowhere, nowhere, new Screen(true, false), "")
                     .run(command);
             if (status == Status.CANNOT) {
                 return status;

@@ -1,5 +1,7 @@
 package housewright.cli;
 
+import housewright.app.FeedWords;
+import housewright.app.Figures;
 import housewright.model.Feed;
 import housewright.signal.FeedProof;
 import housewright.signal.Hop;
@@ -59,7 +61,7 @@ final class TraceText {
             return feed.id() + " does not say yet " + missing + ", so there is nothing to trace.";
         }
         if (!proof.proven()) {
-            return FeedText.trouble(proof) + ".";
+            return FeedWords.trouble(proof) + ".";
         }
         if (feed.never()) {
             return feed.id() + " holds " + when + ": nothing arrives where it must not.";
@@ -115,7 +117,7 @@ final class TraceText {
         } else {
             reached(study.signals().reached(pair));
         }
-        String reason = FeedText.reason(pair);
+        String reason = FeedWords.reason(pair);
         if (!reason.isEmpty()) {
             page.hanging("  ", reason);
         }
@@ -124,7 +126,7 @@ final class TraceText {
         }
         if (!pair.hops().isEmpty()) {
             String more = pair.assumed().isEmpty() ? "" : "; " + String.join("; ", pair.assumed());
-            page.hanging("  Taken for granted: ", String.join("; ", FeedText.ALWAYS_TAKEN) + more + ".");
+            page.hanging("  Taken for granted: ", String.join("; ", FeedWords.ALWAYS_TAKEN) + more + ".");
         } else if (!pair.assumed().isEmpty()) {
             page.hanging("  Taken for granted: ", String.join("; ", pair.assumed()) + ".");
         }
@@ -265,7 +267,7 @@ final class TraceText {
         }
         List<Mend> mends = study.mends(proof);
         if (mends.isEmpty()) {
-            page.wrapped(FeedText.noMend(study));
+            page.wrapped(FeedWords.noMend(study));
         }
         for (Mend mend : mends) {
             FeedText.mend(page, study, mend.equals(mends.getFirst()) ? "Mend" : "Or", mend, Integer.MAX_VALUE, "");

@@ -56,8 +56,13 @@ public final class EntityCells {
 
     /** All columns of a section, in the order of the format. */
     public static List<Column> columns(Section section) {
+        return columns(section.type());
+    }
+
+    /** As above, of rows that are no entities of a section. */
+    public static List<Column> columns(Class<? extends Record> type) {
         List<Column> columns = new ArrayList<>();
-        columns(RecordForm.of(section.type()), "", columns);
+        columns(RecordForm.of(type), "", columns);
         return List.copyOf(columns);
     }
 
@@ -161,10 +166,20 @@ public final class EntityCells {
      * @param cells texts by key; a blank one takes the key away
      */
     public static Reading read(Section section, String id, @Nullable Record before, Map<String, String> cells) {
-        RecordForm form = RecordForm.of(section.type());
+        return read(section.type(), section.path(), id, before, cells);
+    }
+
+    /**
+     * As above, for rows that are no entities of a section.
+     *
+     * @param where what such rows are called in the file
+     */
+    public static Reading read(
+            Class<? extends Record> type, String where, String id, @Nullable Record before, Map<String, String> cells) {
+        RecordForm form = RecordForm.of(type);
         Node node = before == null ? empty() : ModelNodes.of(before);
         if (!(node instanceof Mapping mapping)) {
-            throw new IllegalArgumentException(section.path() + " has no rows");
+            throw new IllegalArgumentException(where + " has no rows");
         }
         Errors errors = new Errors();
         for (Map.Entry<String, String> cell : cells.entrySet()) {
@@ -178,11 +193,11 @@ public final class EntityCells {
         if (!errors.isEmpty()) {
             return new Reading.Refused(errors.list(id));
         }
-        Object entity = new Binder(errors, new Budget()).entity(section.type(), section.path(), id, mapping);
+        Object entity = new Binder(errors, new Budget()).entity(type, where, id, mapping);
         return entity instanceof Record read && errors.isEmpty()
                 ? new Reading.Read(read)
                 : new Reading.Refused(errors.list(id).stream()
-                        .map(error -> at(error, section.path() + "." + id))
+                        .map(error -> at(error, where + "." + id))
                         .toList());
     }
 

@@ -22,12 +22,15 @@ public final class Main {
 
     private static Cli cli() {
         BuiltInLibrary library = BuiltInLibrary.of(BuiltInLibrary.LATEST);
+        ProjectFiles files = new ProjectFiles(library, System.in);
+        PrintStream err = utf8(FileDescriptor.err);
         return new Cli(
                 library,
-                new ProjectFiles(library, System.in),
+                files,
                 new TypeSearch(library),
+                new LocalServer(library, files, err),
                 utf8(FileDescriptor.out),
-                utf8(FileDescriptor.err),
+                err,
                 screen(),
                 version());
     }
@@ -41,7 +44,9 @@ public final class Main {
         boolean colour = Boolean.getBoolean("housewright.terminal.out")
                 && noneOf("NO_COLOR")
                 && !"dumb".equals(System.getenv("TERM"));
-        return new Screen(colour, Boolean.getBoolean("housewright.terminal.err"));
+        int columns = Integer.getInteger("housewright.terminal.columns", 0);
+        boolean watched = Boolean.getBoolean("housewright.terminal.err");
+        return columns > 0 ? new Screen(colour, watched, columns) : new Screen(colour, watched);
     }
 
     private static boolean noneOf(String variable) {

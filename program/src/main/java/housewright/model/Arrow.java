@@ -2,6 +2,7 @@ package housewright.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** How the two sides of an arrow pair up, and how a list after it is read. */
 final class Arrow {
@@ -10,14 +11,23 @@ final class Arrow {
     /** One from and one to. */
     record Pair<T>(T from, T to) {}
 
-    /** Both sides in step when both are ranges; one side alone repeats. */
-    static <T> List<Pair<T>> pairs(List<T> from, List<T> to, String text) {
+    /**
+     * The two sides pair up.
+     *
+     * @param text the whole, as written
+     * @throws WordingException when they do not
+     */
+    static void requirePairs(List<?> from, List<?> to, Supplier<String> text) {
         if (from.size() != to.size() && from.size() > 1 && to.size() > 1) {
             throw new WordingException(
-                    text,
+                    text.get(),
                     "an arrow with as many names on the left (" + from.size() + ") as on the right (" + to.size()
                             + ")");
         }
+    }
+
+    /** Of two sides that pair up: both in step when both are ranges; one side alone repeats. */
+    static <T> List<Pair<T>> pairs(List<T> from, List<T> to) {
         int count = Math.max(from.size(), to.size());
         List<Pair<T>> pairs = new ArrayList<>(count);
         for (int i = 0; i < count; i++) {

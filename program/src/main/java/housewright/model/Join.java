@@ -16,7 +16,7 @@ public record Join(LocalRef from, List<LocalRef> to) implements Written {
             throw new WordingException(from.text() + " ->", EXPECTED);
         }
         for (LocalRef each : to) {
-            Arrow.pairs(from.spots(), each.spots(), from + " -> " + each);
+            Arrow.requirePairs(from.spots(), each.spots(), () -> from + " -> " + each);
         }
     }
 
@@ -34,7 +34,7 @@ public record Join(LocalRef from, List<LocalRef> to) implements Written {
     public List<Pair> pairs() {
         List<Pair> pairs = new ArrayList<>();
         for (LocalRef each : to) {
-            for (Arrow.Pair<LocalRef.Spot> pair : Arrow.pairs(from.spots(), each.spots(), text())) {
+            for (Arrow.Pair<LocalRef.Spot> pair : Arrow.pairs(from.spots(), each.spots())) {
                 pairs.add(new Pair(pair.from(), pair.to()));
             }
         }

@@ -56,6 +56,10 @@ public record Setting(
         return new Setting(on, gain, phantom, delay, mute, level, clock, otherRate, note);
     }
 
+    public Setting withPhantom(boolean other) {
+        return new Setting(on, gain, other, delay, mute, level, clock, sampleRate, note);
+    }
+
     /** The same with the mute off. */
     public Setting open() {
         return new Setting(null, gain, phantom, delay, false, level, clock, sampleRate, note);

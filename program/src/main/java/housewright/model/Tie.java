@@ -8,7 +8,7 @@ public record Tie(LocalRef one, LocalRef other) implements Written {
     private static final String EXPECTED = "two ports with = between, such as front-{1..12} = rear-{1..12}";
 
     public Tie {
-        Arrow.pairs(one.spots(), other.spots(), one + " = " + other);
+        Arrow.requirePairs(one.spots(), other.spots(), () -> one + " = " + other);
         if (one.text().contains(":") || other.text().contains(":")) {
             throw new WordingException(one + " = " + other, EXPECTED + "; a tie carries every channel");
         }
@@ -25,7 +25,7 @@ public record Tie(LocalRef one, LocalRef other) implements Written {
     /** Every pair of ports this stands for, in order. */
     public List<Pair> pairs() {
         List<Pair> pairs = new ArrayList<>();
-        for (Arrow.Pair<LocalRef.Spot> pair : Arrow.pairs(one.spots(), other.spots(), text())) {
+        for (Arrow.Pair<LocalRef.Spot> pair : Arrow.pairs(one.spots(), other.spots())) {
             pairs.add(new Pair(pair.from().name(), pair.to().name()));
         }
         return pairs;

@@ -9,7 +9,7 @@ public record Way(Ref from, Ref to) implements Written {
             "two ends with an arrow between, such as floor-box.rear-{1..12} -> box.in-{1..12}";
 
     public Way {
-        Arrow.pairs(from.addresses(), to.addresses(), from + " -> " + to);
+        Arrow.requirePairs(from.addresses(), to.addresses(), () -> from + " -> " + to);
     }
 
     public static Way parse(String text) {
@@ -23,7 +23,7 @@ public record Way(Ref from, Ref to) implements Written {
     /** Every way this stands for, in order. */
     public List<Pair> pairs() {
         List<Pair> pairs = new ArrayList<>();
-        for (Arrow.Pair<Ref.Address> pair : Arrow.pairs(from.addresses(), to.addresses(), text())) {
+        for (Arrow.Pair<Ref.Address> pair : Arrow.pairs(from.addresses(), to.addresses())) {
             pairs.add(new Pair(pair.from(), pair.to()));
         }
         return pairs;

@@ -32,7 +32,7 @@ public final class Networks {
     /** The network a switch port carries when nothing is said. */
     public static final int DEFAULT_VLAN = 1;
 
-    private final Map<String, Present> things = new LinkedHashMap<>();
+    private final Map<String, Present> things;
     private final List<Link> links = new ArrayList<>();
     private final Map<String, List<Link>> byThing = new LinkedHashMap<>();
     private final List<Sent> sends;
@@ -44,7 +44,7 @@ public final class Networks {
 
     private Networks(Types types, Signals signals, Cabling cabling) {
         this.cabling = cabling;
-        Present.all(types, signals.moment()).forEach(each -> things.put(each.id(), each));
+        this.things = Present.all(types, signals.moment());
         for (Line line : cabling.lines()) {
             Plug one = line.from();
             Plug other = line.to();

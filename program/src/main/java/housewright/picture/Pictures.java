@@ -1,6 +1,7 @@
 package housewright.picture;
 
 import housewright.model.Carries;
+import housewright.model.Feed;
 import housewright.model.Join;
 import housewright.model.LocalRef.Spot;
 import housewright.model.Model;
@@ -12,12 +13,12 @@ import housewright.model.Types;
 import housewright.signal.Cause;
 import housewright.signal.FeedProof;
 import housewright.signal.Hop;
+import housewright.signal.Media;
 import housewright.signal.Moment;
 import housewright.signal.PairProof;
 import housewright.signal.Present;
 import housewright.signal.Signals;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,20 +30,19 @@ import org.jspecify.annotations.Nullable;
 public final class Pictures {
     private final Types types;
     private final Moment moment;
-    private final Map<String, Present> things = new LinkedHashMap<>();
+    private final Map<String, Present> things;
     private final Map<String, List<Join.Pair>> patched = new ConcurrentHashMap<>();
-    private final Map<String, Shape> shapes = new HashMap<>();
     private final List<PicturePath> paths = new ArrayList<>();
     private final Map<List<Object>, Stretch> stretches = new LinkedHashMap<>();
 
     private Pictures(Types types, Signals signals) {
         this.types = types;
         this.moment = signals.moment();
-        Present.all(types, moment).forEach(each -> things.put(each.id(), each));
+        this.things = Present.all(types, moment);
         for (FeedProof proof : signals.proofs()) {
-            if (proof.feed().carries() == Carries.PICTURE && !proof.feed().never()) {
+            if (!proof.feed().never()) {
                 for (PairProof pair : proof.pairs()) {
-                    if (!pair.hops().isEmpty()) {
+                    if (!pair.hops().isEmpty() && isPicture(signals, proof.feed(), pair)) {
                         add(new PicturePath(proof.feed().id(), passes(pair.hops())));
                     }
                 }
@@ -52,6 +52,17 @@ public final class Pictures {
 
     public static Pictures of(Types types, Signals signals) {
         return new Pictures(types, signals);
+    }
+
+    /** As the feed says, else by the first socket on the way that carries one thing only. */
+    private static boolean isPicture(Signals signals, Feed feed, PairProof pair) {
+        return feed.carries() != null
+                ? feed.carries() == Carries.PICTURE
+                : pair.hops().stream()
+                        .flatMap(hop -> signals.findMedia(hop.to()).stream())
+                        .findFirst()
+                        .filter(media -> media == Media.VIDEO)
+                        .isPresent();
     }
 
     /** One for each source and screen of each picture feed that arrives, in the order of the feeds. */
@@ -116,15 +127,15 @@ public final class Pictures {
     }
 
     private @Nullable Jack jack(Address at) {
-        Model model = model(at.thing());
-        if (model == null) {
-            return null;
-        }
-        return shapes.computeIfAbsent(model.id(), id -> Shape.of(model))
-                .findSocket(at.spot().name())
-                .map(Socket::port)
-                .map(port -> new Jack(new Address(at.thing(), new Spot(at.spot().name(), null)), port))
-                .orElse(null);
+        Present present = things.get(at.thing());
+        Shape shape = present == null ? null : present.shape();
+        return shape == null
+                ? null
+                : shape.findSocket(at.spot().name())
+                        .map(Socket::port)
+                        .map(port -> new Jack(
+                                new Address(at.thing(), new Spot(at.spot().name(), null)), port))
+                        .orElse(null);
     }
 
     private void add(PicturePath path) {

@@ -82,6 +82,28 @@ final class Blocked {
         return null;
     }
 
+    /** The furthest join that is reached and does not hold, whatever it would lead to; null for none. */
+    @Nullable
+    Stop anyUnjoined(Search search) {
+        int furthest = -1;
+        Unjoined found = null;
+        for (Unjoined dead : graph.unjoined) {
+            for (Address end : List.of(dead.one(), dead.other())) {
+                for (int node : graph.nodesOf(end)) {
+                    if (graph.side(node) == Layout.Side.LEAVING
+                            && search.reaches(node)
+                            && (furthest < 0 || search.hops(node) > search.hops(furthest))) {
+                        furthest = node;
+                        found = dead;
+                    }
+                }
+            }
+        }
+        return found == null
+                ? null
+                : new Stop(graph.address(furthest), Said.cause(found.cause()) + " does not join: " + found.why());
+    }
+
     private @Nullable Stop unjoined(Unjoined dead, Address one, Address other, Search search, BitSet wanted) {
         for (int from : graph.nodesOf(one)) {
             if (search.reaches(from)) {

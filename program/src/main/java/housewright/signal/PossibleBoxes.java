@@ -4,6 +4,7 @@ import housewright.model.Cable;
 import housewright.model.Equipment;
 import housewright.model.Fitted;
 import housewright.model.Kind;
+import housewright.model.LevelClass;
 import housewright.model.Life;
 import housewright.model.LocalRef.Spot;
 import housewright.model.Model;
@@ -98,7 +99,8 @@ final class PossibleBoxes {
             return;
         }
         for (Box box : splitters.getOrDefault(new Entry(signal, channel), List.of())) {
-            if (FreePorts.agree(out, box.in().port())) {
+            boolean loses = box.model().kind() == Kind.DI && out.level() == LevelClass.MIC; // and phantom power with it
+            if (!loses && FreePorts.agree(out, box.in().port())) {
                 offerSplit(node, out, box, cable, offers);
             }
         }

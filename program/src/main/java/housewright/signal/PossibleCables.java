@@ -1,6 +1,8 @@
 package housewright.signal;
 
 import housewright.model.Cable;
+import housewright.model.CableType;
+import housewright.model.Connector;
 import housewright.model.End;
 import housewright.model.Life;
 import housewright.model.LocalRef.Spot;
@@ -96,13 +98,40 @@ final class PossibleCables {
         }
         String here = Possible.onlyCable(graph, ports.getFirst());
         String there = Possible.onlyCable(graph, ports.getLast());
-        if (toFree && here != null) {
-            return move(here, one, other, ports.getLast());
+        if (toFree && here != null && carries(here, graph.signal(from))) {
+            return fits(here, in) ? move(here, one, other, ports.getLast()) : null;
         }
-        if (fromFree && there != null) {
-            return move(there, other, one, ports.getFirst());
+        if (fromFree && there != null && carries(there, graph.signal(from))) {
+            return fits(there, out) ? move(there, other, one, ports.getFirst()) : null;
         }
         return here != null && there != null && !here.equals(there) ? exchange(here, there, one, other) : null;
+    }
+
+    /** One of its plugs goes into the socket it is moved to, as far as both are known; with adapters a person looks. */
+    private boolean fits(String id, Port goes) {
+        Cable cable = graph.project.cables().get(id);
+        if (cable == null
+                || cable.type() == null
+                || goes.connector() == null
+                || !cable.adapters().isEmpty()) {
+            return true;
+        }
+        List<Connector> ends = cable.ends().isEmpty()
+                ? runs.findType(cable.type()).map(CableType::ends).orElse(List.of())
+                : cable.ends();
+        return ends.isEmpty() || ends.contains(goes.connector().mate());
+    }
+
+    /** Loudspeaker cable makes no microphone lead, though it reaches. */
+    private boolean carries(String id, @Nullable Signal signal) {
+        Cable cable = graph.project.cables().get(id);
+        CableType type = cable == null || cable.type() == null
+                ? null
+                : runs.findType(cable.type()).orElse(null);
+        return signal == null
+                || type == null
+                || type.carries().isEmpty()
+                || type.carries().contains(signal);
     }
 
     private @Nullable Step cable(List<PortKey> ports, int from, int to, Port out, Port in, Address one, Address other) {

@@ -13,6 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Patch entries a device allows; one that a leaving channel already has is taken out for it. */
@@ -37,11 +38,15 @@ final class PossiblePatches {
         }
     }
 
+    /** Where the channels of a desk are summed, by the stem of their names. */
+    private static final Set<String> BUSES = Set.of("main", "mono", "mix", "aux", "matrix", "group");
+
     /** Rank of an entry whose like the target does not have. */
     private static final int UNLIKE = 100;
 
     private final SignalGraph graph;
     private final Map<String, Boolean> straight = new HashMap<>();
+    private final Map<String, Boolean> channelled = new HashMap<>();
 
     PossiblePatches(SignalGraph graph) {
         this.graph = graph;
@@ -80,15 +85,29 @@ final class PossiblePatches {
         }
         long delay = graph.builder.insideDelay(graph.pieceNumber(node), node, target);
         int rank = like ? 0 : UNLIKE;
-        offers.offer(target, List.of(step(piece, layout, node, target, List.of(), "")), delay, rank);
+        boolean taken = isTakenChannel(layout, node, target);
+        if (!taken) {
+            offers.offer(target, List.of(step(piece, layout, node, target, List.of(), "")), delay, rank);
+        }
         if (graph.side(target) == Side.POINT && graph.patchesInto(target).size() == 1) {
             List<Cause.ByPatch> only = List.copyOf(graph.patchesInto(target));
             offers.offer(target, List.of(step(piece, layout, node, target, only, " instead")), delay, rank);
         }
         Cause.ByPatch elsewhere = toItsLike(node, target);
-        if (elsewhere != null) {
+        if (elsewhere != null && !taken) {
             offers.offer(target, List.of(step(piece, layout, node, target, List.of(elsewhere), " moved")), delay, rank);
         }
+    }
+
+    /** A channel of a desk takes one input: where it has one, another may come instead of it, never beside it. */
+    private boolean isTakenChannel(Layout layout, int node, int target) {
+        return layout.model.kind() == Kind.MIXER
+                && graph.side(node) == Side.ARRIVING
+                && graph.side(target) == Side.POINT
+                && graph.spot(target).name().startsWith("ch-")
+                && graph.patchesInto(target).stream()
+                        .anyMatch(each ->
+                                layout.shape.findSocket(each.from().name()).isPresent());
     }
 
     /** The one entry from here to another place named like the target: the left bus instead of the right. */
@@ -109,17 +128,39 @@ final class PossiblePatches {
     }
 
     /**
-     * What the type lets be set and a person would: in a desk no input is led straight to an output, past channels and
-     * faders, unless the desk is used that way already.
+     * What the type lets be set and a person would: in a desk no input is led straight to an output or a bus, past
+     * channels and faders, unless the desk is used that way already; and no channel is led into another.
      */
     private boolean mayBeSet(Piece piece, Layout layout, int from, int to) {
         if (layout.nodes.get(to).side() == Side.ARRIVING || !layout.mayPatch(from, to)) {
             return false;
         }
-        return layout.model.kind() != Kind.MIXER
-                || layout.nodes.get(from).side() != Side.ARRIVING
-                || layout.nodes.get(to).side() != Side.LEAVING
+        if (layout.model.kind() != Kind.MIXER) {
+            return true;
+        }
+        if (isChannel(layout, from)) {
+            return !isChannel(layout, to);
+        }
+        return layout.nodes.get(from).side() != Side.ARRIVING
+                || !passesChannels(layout, to)
                 || straight.computeIfAbsent(piece.id(), this::isUsedStraight);
+    }
+
+    private static boolean isChannel(Layout layout, int local) {
+        Layout.Local place = layout.nodes.get(local);
+        return place.side() == Side.POINT && place.spot().name().startsWith("ch-");
+    }
+
+    /** What leaves the desk, or a bus of one that has channels. */
+    private boolean passesChannels(Layout layout, int local) {
+        Layout.Local place = layout.nodes.get(local);
+        return place.side() == Side.LEAVING
+                || (place.side() == Side.POINT
+                        && BUSES.contains(Words.stem(place.spot().name()))
+                        && channelled.computeIfAbsent(
+                                layout.model.id(),
+                                id -> IntStream.range(0, layout.nodes.size())
+                                        .anyMatch(each -> isChannel(layout, each))));
     }
 
     boolean mayBeSet(int node, int to) {
@@ -132,6 +173,13 @@ final class PossiblePatches {
                 && mayBeSet(piece, layout, from, to - piece.base());
     }
 
+    /** Sound is not patched to a picture, nor the other way round; what a point takes is not said. */
+    boolean isSameMedia(int node, int to) {
+        Piece piece = graph.piece(node);
+        Layout layout = piece.layout();
+        return layout != null && sameMedia(layout, node - piece.base(), to - piece.base());
+    }
+
     private boolean isUsedStraight(String device) {
         Integer index = graph.pieceIndex.get(device);
         if (index == null) {
@@ -141,7 +189,12 @@ final class PossiblePatches {
             for (Join.Pair pair : entry.join().pairs()) {
                 int from = graph.builder.nodeIfKnown(index, pair.from(), true);
                 int to = graph.builder.nodeIfKnown(index, pair.to(), false);
-                if (from >= 0 && to >= 0 && graph.side(from) == Side.ARRIVING && graph.side(to) == Side.LEAVING) {
+                Layout layout = graph.pieces.get(index).layout();
+                if (from >= 0
+                        && to >= 0
+                        && layout != null
+                        && graph.side(from) == Side.ARRIVING
+                        && passesChannels(layout, to - graph.piece(to).base())) {
                     return true;
                 }
             }

@@ -2,29 +2,42 @@ package housewright.signal;
 
 import housewright.model.Equipment;
 import housewright.model.Model;
+import housewright.model.Shape;
 import housewright.model.Types;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A thing that is there at a moment.
  *
  * @param equipment as it stands at the moment
- * @param model its type; null where that is not known
+ * @param shape its type, with the ranges written out; null where that is not known
  */
-public record Present(Equipment equipment, @Nullable Model model) {
+public record Present(Equipment equipment, @Nullable Shape shape) {
     public String id() {
         return equipment.id();
     }
 
-    /** All that is there, in the order of the file. */
-    public static List<Present> all(Types types, Moment moment) {
-        List<Present> all = new ArrayList<>();
+    /** Its type; null where that is not known. */
+    public @Nullable Model model() {
+        return shape == null ? null : shape.model();
+    }
+
+    /** All that is there, by id, in the order of the file. */
+    public static Map<String, Present> all(Types types, Moment moment) {
+        Map<String, Present> all = new LinkedHashMap<>();
+        Map<String, Shape> shapes = new HashMap<>();
         for (Equipment each : types.project().equipment().values()) {
             if (moment.isThere("equipment", each.id(), each.life())) {
                 Equipment now = moment.isDone("equipment", each.id()) ? each : each.today();
-                all.add(new Present(now, types.findModel(now.model()).orElse(null)));
+                Shape shape = now.model() == null
+                        ? null
+                        : shapes.computeIfAbsent(
+                                now.model(),
+                                id -> types.findModel(id).map(Shape::of).orElse(null));
+                all.put(now.id(), new Present(now, shape));
             }
         }
         return all;

@@ -1,5 +1,6 @@
 package housewright.signal;
 
+import housewright.model.Adapter;
 import housewright.model.CableType;
 import housewright.model.Connector;
 import housewright.model.Equipment;
@@ -19,6 +20,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -66,6 +68,10 @@ final class Runs {
         Length length() {
             return Length.ofMetres(Math.ceil(run.metres() * 2) / 2);
         }
+    }
+
+    Optional<CableType> findType(String id) {
+        return types.findCableType(id);
     }
 
     Runs(Project project, Types types) {
@@ -201,6 +207,36 @@ final class Runs {
                 .add(fits ? pair : pair.multiply(BigDecimal.valueOf(2))) // ends made up on purpose cost about twice
                 .setScale(2, RoundingMode.HALF_UP);
         return new Choice(type, run, ends, perMetre != null || perPair != null, price);
+    }
+
+    /**
+     * A cable with an adapter at one end.
+     *
+     * @param first it sits at the end where the signal leaves
+     */
+    record Adapted(Choice choice, boolean first) {}
+
+    /** Cables as they come made up that go into both sockets with this adapter between at one end. */
+    List<Adapted> byAdapter(Signal signal, Connector from, Connector to, Adapter adapter, Run run) {
+        List<Adapted> found = new ArrayList<>();
+        for (CableType type : carrying.computeIfAbsent(signal, this::carrying)) {
+            Length longest = type.longest();
+            if ((longest != null && longest.metres() < run.metres())
+                    || type.ends().size() != 2) {
+                continue;
+            }
+            for (boolean first : new boolean[] {true, false}) {
+                Connector socket = first ? from : to;
+                Connector back = adapter.from() == socket.mate()
+                        ? adapter.to()
+                        : adapter.to() == socket.mate() ? adapter.from() : null;
+                Choice choice = back == null ? null : choice(type, first ? back : from, first ? to : back, run);
+                if (choice != null && choice.ends().isEmpty()) {
+                    found.add(new Adapted(choice, first));
+                }
+            }
+        }
+        return found;
     }
 
     /** Plugs soldered or screwed to pairs, those of coaxial cable, those of category cable: made up on site. */

@@ -8,10 +8,10 @@ import housewright.model.Ref.Address;
 import housewright.model.Remarks;
 import housewright.model.Signal;
 import housewright.model.Types;
+import housewright.signal.GraphBuilder.PortKey;
 import housewright.unit.Level;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,6 +33,11 @@ public final class Signals {
     private @Nullable Prospects prospects;
     private final Work work;
     private @Nullable List<Hop> sends;
+    /** For each node the number of the last search that came to it, so that none has to clear what others left. */
+    private int @Nullable [] searched;
+
+    private int searches;
+    private @Nullable Prover reaching;
 
     private Signals(Project project, Types types, Moment moment, Layouts layouts, boolean brief, Work work) {
         this.work = work;
@@ -92,35 +97,37 @@ public final class Signals {
         return new Levels(graph).along(proof.hops());
     }
 
-    /** The same where the level that the source itself gives is known and the first output states none. */
-    public List<LevelAt> levels(PairProof proof, Level atSource) {
-        return new Levels(graph, atSource).along(proof.hops());
+    /** The same along any way where the level that the source itself gives is known and the first output states none. */
+    public List<LevelAt> levels(List<Hop> way, Level atSource) {
+        return new Levels(graph, atSource).along(way);
     }
 
     /**
      * Whether a signal from here gets to any place that is wanted. The places are asked about once each, the fewest
-     * steps first, until one is.
+     * steps first, until one is; asking must not begin another search.
      */
-    public boolean reaches(Address from, Predicate<Address> wanted) {
+    public synchronized boolean reaches(Address from, Predicate<Address> wanted) {
         int source = graph.end(from, true);
         if (source < 0) {
             return false;
         }
-        BitSet seen = new BitSet(graph.nodes);
+        int[] seen = searched == null ? new int[graph.nodes] : searched;
+        searched = seen;
+        int search = ++searches;
         int[] next = new int[64];
         int count = 1;
         next[0] = source;
-        seen.set(source);
+        seen[source] = search;
         for (int at = 0; at < count; at++) {
             for (int edge = graph.start[next[at]], end = graph.start[next[at] + 1]; edge < end; edge++) {
                 int to = graph.to[edge];
-                if (seen.get(to)) {
+                if (seen[to] == search) {
                     continue;
                 }
                 if (wanted.test(graph.address(to))) {
                     return true;
                 }
-                seen.set(to);
+                seen[to] = search;
                 if (count == next.length) {
                     next = Arrays.copyOf(next, count * 2);
                 }
@@ -149,8 +156,18 @@ public final class Signals {
     }
 
     /** The way to where a pair stops; empty where it does not begin, and where the pair has a path. */
-    public List<Hop> reached(PairProof pair) {
-        return new Prover(graph, false).reached(pair);
+    public synchronized List<Hop> reached(PairProof pair) {
+        Prover known = reaching;
+        if (known == null) {
+            known = new Prover(graph, false);
+            reaching = known;
+        }
+        return known.reached(pair);
+    }
+
+    /** The path of a pair, else as much of it as there is: the way to where it stops. */
+    public List<Hop> way(PairProof pair) {
+        return pair.hops().isEmpty() ? reached(pair) : pair.hops();
     }
 
     /** Leaving channels to which several sources are patched. */
@@ -194,6 +211,30 @@ public final class Signals {
      */
     public synchronized List<Mend> mends(FeedProof proof) {
         return new Mender(this).mends(proof);
+    }
+
+    /** What could be joined to a port of a thing, and by which cable. */
+    public JoinOffers joinOffers(Address port) {
+        return new Joinable(graph, types).of(port);
+    }
+
+    /** The cables that are in a port. */
+    public List<String> listCables(Address port) {
+        Integer piece = graph.pieceIndex.get(port.thing());
+        return piece == null
+                ? List.of()
+                : List.copyOf(graph.builder.plugged.getOrDefault(
+                        new PortKey(piece, port.spot().name()), List.of()));
+    }
+
+    /**
+     * What the type of a thing lets be patched from a place of it: points and outputs, those without a patch of their
+     * own in front; none where nothing may be patched there.
+     *
+     * @param from whether the place is the one a signal comes from; else what may be patched to it is asked for
+     */
+    public List<PatchOffer> patchOffers(Address place, boolean from) {
+        return new Patchables(graph).of(place, from);
     }
 
     /** What a channel of a port carries; empty at a point, and where the signal at hand may carry anything. */

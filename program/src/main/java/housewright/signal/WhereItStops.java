@@ -1,10 +1,13 @@
 package housewright.signal;
 
+import housewright.model.Signal;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,7 +48,7 @@ final class WhereItStops {
                 .filter(Objects::nonNull)
                 .min(Comparator.comparing(Suspect::likely))
                 .map(Suspect::stop)
-                .orElseGet(() -> deepest(search, source));
+                .orElseGet(() -> deepest(search, source, wanted));
     }
 
     private Idle idle() {
@@ -57,23 +60,32 @@ final class WhereItStops {
         return known;
     }
 
-    private Stop deepest(Search search, int source) {
+    private Stop deepest(Search search, int source, BitSet wanted) {
+        Stop dead = blocked.anyUnjoined(search);
+        if (dead != null) {
+            return dead;
+        }
+        Set<Signal> taken = EnumSet.noneOf(Signal.class);
+        wanted.stream().mapToObj(graph::signal).filter(Objects::nonNull).forEach(taken::add);
         int deepest = source;
         for (int node : search.reached()) {
             String unknown = graph.intoUnknown.get(node);
             if (unknown != null) {
                 return new Stop(graph.address(node), unknown);
             }
-            boolean open = isOpen(node);
-            if (open == isOpen(deepest) ? search.hops(node) > search.hops(deepest) : open) {
+            boolean open = isOpen(node, taken);
+            if (open == isOpen(deepest, taken) ? search.hops(node) > search.hops(deepest) : open) {
                 deepest = node;
             }
         }
         return new Stop(graph.address(deepest), OpenEnds.nothingLeadsOn(graph, deepest));
     }
 
-    /** A port with nothing in it, which says more than a place in the middle of a thing. */
-    private boolean isOpen(int node) {
-        return graph.side(node) == Layout.Side.LEAVING && graph.plugged(node).isEmpty();
+    /** A port with nothing in it that could serve, which says more than a place in the middle of a thing. */
+    private boolean isOpen(int node, Set<Signal> taken) {
+        return graph.side(node) == Layout.Side.LEAVING
+                && graph.plugged(node).isEmpty()
+                && graph.start[node] == graph.start[node + 1] // no radio link leads on
+                && taken.contains(graph.signal(node));
     }
 }

@@ -6,6 +6,7 @@ import housewright.model.Ref.Address;
 import housewright.model.Signal;
 import housewright.signal.FeedProof;
 import housewright.signal.Hop;
+import housewright.signal.Signals;
 import housewright.unit.Level;
 import housewright.unit.Unit;
 import java.util.LinkedHashMap;
@@ -22,17 +23,19 @@ final class Alignments {
     private static final double OVER_NOMINAL_DB = 18;
 
     private final Ports ports;
+    private final Signals signals;
     private final Map<String, Alignment> found = new LinkedHashMap<>();
 
-    Alignments(Ports ports) {
+    Alignments(Ports ports, Signals signals) {
         this.ports = ports;
+        this.signals = signals;
     }
 
-    List<Alignment> find(List<FeedProof> proofs) {
-        for (FeedProof proof : proofs) {
+    List<Alignment> find() {
+        for (FeedProof proof : signals.proofs()) {
             Carries carries = proof.feed().carries();
             if (carries == null || carries == Carries.AUDIO) {
-                proof.pairs().forEach(pair -> follow(pair.hops()));
+                proof.pairs().forEach(pair -> follow(signals.way(pair)));
             }
         }
         return List.copyOf(found.values());

@@ -12,35 +12,27 @@ import housewright.model.Shape;
 import housewright.model.Shape.Socket;
 import housewright.model.Types;
 import housewright.signal.Moment;
+import housewright.signal.Present;
 import housewright.unit.Delay;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /** Looks up what stands at an address at a moment: the thing, its type, the socket, the gain that is set. */
 final class Ports {
-    private final Types types;
-    private final Moment moment;
-    private final Map<String, Optional<Shape>> shapes = new ConcurrentHashMap<>();
-    private final Map<String, Optional<Equipment>> things = new ConcurrentHashMap<>();
+    private final Map<String, Present> things;
     private final Map<String, Map<Spot, Double>> gains = new ConcurrentHashMap<>();
 
     Ports(Types types, Moment moment) {
-        this.types = types;
-        this.moment = moment;
+        things = Present.all(types, moment);
     }
 
     /** The thing as it is at the moment; null where it is not there. */
     @Nullable
     Equipment thing(String id) {
-        return things.computeIfAbsent(
-                        id,
-                        key -> Optional.ofNullable(types.project().equipment().get(key))
-                                .filter(each -> moment.isThere("equipment", key, each.life()))
-                                .map(each -> moment.isDone("equipment", key) ? each : each.today()))
-                .orElse(null);
+        Present present = things.get(id);
+        return present == null ? null : present.equipment();
     }
 
     @Nullable
@@ -51,12 +43,8 @@ final class Ports {
 
     @Nullable
     Shape shape(String thing) {
-        Equipment equipment = thing(thing);
-        String type = equipment == null ? null : equipment.model();
-        return type == null
-                ? null
-                : shapes.computeIfAbsent(type, key -> types.findModel(key).map(Shape::of))
-                        .orElse(null);
+        Present present = things.get(thing);
+        return present == null ? null : present.shape();
     }
 
     /** The socket; null at a point and where the type has no such socket. */

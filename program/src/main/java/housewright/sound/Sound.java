@@ -37,7 +37,7 @@ public final class Sound {
         ports = new Ports(types, moment);
         patched = patched(types.project(), moment);
         voices = new Voices(ports, signals).find();
-        alignments = new Alignments(ports).find(signals.proofs());
+        alignments = new Alignments(ports, signals).find();
         fills = new Fills(ports, types.project(), signals).find();
         clockDomains = new ClockDomains(ports, types.project(), moment).find(cabling);
     }
@@ -79,7 +79,14 @@ public final class Sound {
 
     public boolean isKind(String thing, Kind... kinds) {
         Model model = ports.model(thing);
-        return model != null && List.of(kinds).contains(model.kind());
+        if (model != null) {
+            for (Kind kind : kinds) {
+                if (model.kind() == kind) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** It states a latency for sound above 0, so it works digitally inside and can delay. */
@@ -92,12 +99,15 @@ public final class Sound {
         return ports.gain(at);
     }
 
-    /** Every microphone that a feed begins at and that arrives, in the order of the feeds. */
+    /**
+     * Every microphone that a feed begins at, in the order of the feeds; of one that does not arrive as much of its way
+     * as there is.
+     */
     public List<Voice> voices() {
         return voices;
     }
 
-    /** Every output that feeds a converter on the way of a feed, and both state their levels. */
+    /** Every output that feeds a converter on the way of a feed, or to where it stops, and both state their levels. */
     public List<Alignment> alignments() {
         return alignments;
     }

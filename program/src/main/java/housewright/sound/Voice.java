@@ -6,7 +6,7 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One microphone on its way into the system.
+ * One microphone on its way into the system, as far as that leads.
  *
  * @param source where its sound begins
  * @param pressure the sound pressure at it

@@ -17,6 +17,7 @@ import housewright.sound.Voice.GainAt;
 import housewright.sound.Voice.Preamp;
 import housewright.unit.Gain;
 import housewright.unit.Level;
+import housewright.unit.Sensitivity;
 import housewright.unit.Unit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -42,10 +43,8 @@ final class Voices {
             }
             for (PairProof pair : proof.pairs()) {
                 Model model = ports.model(pair.from().thing());
-                if (pair.hops().isEmpty() || model == null || model.sensitivity() == null) {
-                    continue;
-                }
-                Voice voice = follow(pair, model);
+                Sensitivity sensitivity = model == null ? null : model.sensitivity();
+                Voice voice = sensitivity == null ? null : follow(pair.from(), signals.way(pair), sensitivity);
                 if (voice != null) {
                     bySource.merge(pair.from(), voice, Voices::tighter);
                 }
@@ -58,20 +57,20 @@ final class Voices {
         return other.tight() != null && (one.tight() == null || other.headroomDb() < one.headroomDb()) ? other : one;
     }
 
-    private @Nullable Voice follow(PairProof pair, Model model) {
-        if (model.sensitivity() == null || model.sensitivity().millivoltsPerPascal() <= 0) {
+    private @Nullable Voice follow(Address source, List<Hop> way, Sensitivity sensitivity) {
+        if (way.isEmpty() || sensitivity.millivoltsPerPascal() <= 0) {
             return null;
         }
-        Level stated = pressure(pair.from());
+        Level stated = pressure(source);
         Level pressure = stated == null ? Sound.TALKER : stated;
-        List<LevelAt> levels = signals.levels(pair, Sound.output(model.sensitivity(), pressure));
+        List<LevelAt> levels = signals.levels(way, Sound.output(sensitivity, pressure));
         Address tight = null;
         double least = Double.MAX_VALUE;
         List<GainAt> gains = new ArrayList<>();
         Preamp preamp = null;
         boolean digital = false;
         for (int i = 0; i < levels.size(); i++) {
-            Hop hop = pair.hops().get(i);
+            Hop hop = way.get(i);
             double set = ports.gain(hop.from());
             if (set != 0) {
                 gains.add(new GainAt(hop.from(), set));
@@ -91,7 +90,7 @@ final class Voices {
                 tight = at.at();
             }
         }
-        return new Voice(pair.from(), pressure, stated != null, tight, tight == null ? 0 : least, gains, preamp);
+        return new Voice(source, pressure, stated != null, tight, tight == null ? 0 : least, gains, preamp);
     }
 
     private static @Nullable Double headroom(LevelAt at) {

@@ -1,6 +1,7 @@
 package housewright.cli;
 
 import housewright.app.ProjectFiles;
+import housewright.app.Server;
 import housewright.app.TypeSearch;
 import housewright.library.BuiltInLibrary;
 import java.io.ByteArrayInputStream;
@@ -33,6 +34,11 @@ final class Terminal {
         return new Terminal("", new Screen(true, false));
     }
 
+    /** One of so many columns, with that at its standard input. */
+    static Terminal narrow(String input, int columns) {
+        return new Terminal(input, new Screen(false, false, columns));
+    }
+
     record Ran(String out, String err, int status) {
         /** All of it, as golden files hold it. */
         String all() {
@@ -50,7 +56,13 @@ final class Terminal {
     Cli cli(PrintStream out, PrintStream err) {
         ProjectFiles files =
                 new ProjectFiles(LIBRARY, new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)));
-        return new Cli(LIBRARY, files, new TypeSearch(LIBRARY), out, err, screen, "Housewright of a test");
+        return new Cli(
+                LIBRARY, files, new TypeSearch(LIBRARY), Terminal::noServer, out, err, screen, "Housewright of a test");
+    }
+
+    /** A machine on which no server can be started. */
+    private static Server.Start noServer(Server.Wish wish) {
+        return new Server.Start.NotStarted(List.of("No server here for " + wish + "."));
     }
 
     static PrintStream stream(ByteArrayOutputStream bytes) {

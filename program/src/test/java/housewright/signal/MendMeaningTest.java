@@ -97,6 +97,71 @@ class MendMeaningTest {
             %s
             """;
 
+    private static final String CHANNELS = DESK.replace("points: [main, talk]", "points: [\"ch-{1..2}\", main]");
+
+    @Test
+    void aChannelInUseGetsNoSecondInputAndNoInputPassesTheChannels() {
+        String text = CHANNELS.formatted(
+                "    - in-1 -> ch-1\n    - ch-1 -> main\n    - main -> out-1",
+                "  g: {from: mic-2.pickup, to: left.sound}\n  f: {from: mic-1.pickup, to: left.sound}");
+        assertThat(first(text)).containsExactly("In desk, patch in-2 to ch-2.", "In desk, patch ch-2 to main.");
+    }
+
+    @Test
+    void aChannelIsNotLedIntoAnother() {
+        String text = CHANNELS.formatted(
+                "    - in-1 -> ch-1\n    - in-2 -> ch-2\n    - ch-1 -> main\n    - main -> out-1",
+                "  g: {from: mic-2.pickup, to: left.sound}\n  f: {from: mic-1.pickup, to: left.sound}");
+        assertThat(first(text)).containsExactly("In desk, patch ch-2 to main.");
+    }
+
+    private static final String SECOND = """
+            housewright: 1
+            project: {name: Second, currency: EUR}
+            venue: {places: {table: {}}}
+            equipment:
+              mic:  {model: condenser-gooseneck, at: table}
+              desk: {model: analog-8, at: table}
+              rec:  {model: analog-8, at: table}
+              box:  {model: loudspeaker-powered-8, at: table}
+            cables:
+              C1: {type: mic-cable, from: mic.out, to: desk.mic-1, length: 3 m}
+              C2: {type: %s, from: box.in, to: rec.mic-2, length: 3 m}
+            patch: {desk: [ch-1 -> main-L]}
+            feeds:
+              g: {from: mic.pickup, to: %s, carries: audio}
+              f: {from: mic.pickup, to: desk.ch-1, carries: audio}
+            """;
+
+    @Test
+    void aMicrophoneIsSplitByASplitterAndNotByADiBox() {
+        String text = """
+                housewright: 1
+                project: {name: Second, currency: EUR}
+                venue: {places: {table: {}}}
+                models:
+                  ear: {kind: recorder, ports: {in: {in: analog-audio, connector: XLR-3F, level: mic}}, points: [heard],
+                        routes: [in -> heard], latency: 0 ms}
+                equipment:
+                  mic:   {model: condenser-gooseneck, at: table}
+                  one:   {model: ear, at: table}
+                  other: {model: ear, at: table}
+                cables:
+                  C1: {type: mic-cable, from: mic.out, to: one.in, length: 3 m}
+                feeds:
+                  g: {from: mic.pickup, to: other.heard, carries: audio}
+                  f: {from: mic.pickup, to: one.heard, carries: audio}
+                """;
+        assertThat(first(text).getFirst()).startsWith("Add a mic-splitter-1x2");
+    }
+
+    @Test
+    void aCableIsMovedWhereItFitsAndServesNotAsLoudspeakerCableToALineOutput() {
+        assertThat(first(SECOND.formatted("mic-cable", "box.sound")))
+                .containsExactly("Move cable C2 from rec, mic 2 to desk, main out L.");
+        assertThat(steps(SECOND.formatted("speaker-2x2.5", "box.sound"))).noneMatch(step -> step.contains("cable C2"));
+    }
+
     @Test
     void aDelayThatMakesAFeedLateIsLoweredByWhatIsTooMuch() {
         String text = DESK.formatted(
@@ -156,6 +221,11 @@ class MendMeaningTest {
         return signals.mends(proof).stream()
                 .flatMap(mend -> mend.steps().stream())
                 .toList();
+    }
+
+    private static List<String> first(String text) {
+        Signals signals = signals(text);
+        return signals.mends(signals.proofs().getFirst()).getFirst().steps();
     }
 
     private static Signals signals(String text) {

@@ -108,6 +108,27 @@ class WhereItStopsTest {
     }
 
     @Test
+    void aCableThatJoinsNothingIsLookedAtBeforeASocketThatNobodyMeantToUse() {
+        Stop stop = stop(hall().cable("C3", "amp.out-1", "left.link"), "f");
+        assertThat(stop.at()).hasToString("amp.out-1");
+        assertThat(stop.why()).contains("cable C3 does not join");
+    }
+
+    @Test
+    void aSocketThatCouldNotServeIsNotTheOneThatIsOpen() {
+        Hall hall = hall().type(new Kit("recorder", Kind.RECORDER)
+                        .in("in", Signal.ANALOG_AUDIO)
+                        .points("record")
+                        .routes("in -> record"))
+                .things("recorder", "recorder")
+                .cable("C3", "amp.out-1", "left.in")
+                .cable("C4", "amp.out-2", "right.in")
+                .cable("C5", "amp.through-2", "recorder.in")
+                .feed("h", "player.play-1", "recorder.record");
+        assertThat(stop(hall, "h").at()).as("not the link of the loudspeaker").hasToString("amp.through-1");
+    }
+
+    @Test
     void aCableWhoseEndNobodyKnowsIsLookedAtBeforeThePortThatAChainEndsWith() {
         Stop stop = stop(
                 hall().cable("C3", "amp.out-1", "left.in")

@@ -51,7 +51,7 @@ public final class CableTooLong implements Rule {
         List<Finding> findings = new ArrayList<>();
         Set<List<String>> seen = new HashSet<>();
         for (Line line : evidence.cabling().lines()) {
-            if (!hasOwnRule(line)) {
+            if (!hasOwnRule(line) && isMadeForIt(line)) {
                 finding(evidence, line).filter(finding -> seen.add(line.ids())).ifPresent(findings::add);
             }
         }
@@ -66,6 +66,17 @@ public final class CableTooLong implements Rule {
                 || signal == Signal.DMX
                 || signal == Signal.AES3
                 || NetworkRunTooLong.isTwistedPair(line);
+    }
+
+    /** How far a type reaches says nothing of a signal that it is not made for: that is found of its own. */
+    private static boolean isMadeForIt(Line line) {
+        Signal signal = line.signal();
+        return signal == null
+                || line.leads().stream()
+                        .map(Lead::type)
+                        .allMatch(type -> type == null
+                                || type.carries().isEmpty()
+                                || type.carries().contains(signal));
     }
 
     private static Optional<Finding> finding(Evidence evidence, Line line) {
@@ -83,8 +94,7 @@ public final class CableTooLong implements Rule {
             return Optional.empty();
         }
         double limit = metres / used;
-        String message = Said.all(line.ids()) + (line.leads().size() == 1 ? " is " : " are ")
-                + Said.metres(metres - limit) + " too long for " + Said.types(line) + ", which reaches "
+        String message = Said.tooLong(line, metres - limit) + Said.types(line) + ", which reaches "
                 + Said.metres(limit) + (signal(line).isEmpty() ? "" : " with " + signal(line)) + ": "
                 + (line.metres() == null ? Said.metres(metres) + " of it are known" : Said.length(line)) + ".";
         return Optional.of(CARD.finding(

@@ -74,21 +74,21 @@ public final class CableWayBroken implements Rule {
                 List.of(end(pathways.getFirst().from()), end(pathways.getFirst().to()))) {
             String at = start;
             Finding gap = null;
-            for (Pathway pathway : pathways) {
-                String next = through(project, pathway, at, near);
-                if (next == null) {
-                    gap = gap(lead, pathways.get(Math.max(pathways.indexOf(pathway) - 1, 0)), pathway);
-                    break;
+            for (int i = 0; i < pathways.size() && gap == null; i++) {
+                String next = through(project, pathways.get(i), at, near);
+                if (next == null) { // never at the first, for its own end is where this begins
+                    gap = gap(lead, pathways.get(i - 1), pathways.get(i));
+                } else {
+                    at = next;
                 }
-                at = next;
             }
             if (gap != null) {
                 best = best == null ? gap : best;
                 continue;
             }
             Optional<Finding> straight = away(project, lead, one, start, other, at, near);
-            Optional<Finding> turned = away(project, lead, other, start, one, at, near);
-            if (straight.isEmpty() || turned.isEmpty()) {
+            if (straight.isEmpty()
+                    || away(project, lead, other, start, one, at, near).isEmpty()) {
                 return Optional.empty();
             }
             best = straight.get();

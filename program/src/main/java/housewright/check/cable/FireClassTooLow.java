@@ -18,6 +18,7 @@ import housewright.model.Stage;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -35,6 +36,8 @@ public final class FireClassTooLow implements Rule {
             new Source.Published(
                     "NFPA 70 (NEC) 800.113 and 800.154, as quoted; in Europe EN 50575 with BS 6701, from memory", ""),
             Stage.DESIGN);
+
+    private static final Set<PathwayKind> VOIDS = Set.of(PathwayKind.CEILING_VOID, PathwayKind.FLOOR_VOID);
 
     @Override
     public Card card() {
@@ -54,9 +57,33 @@ public final class FireClassTooLow implements Rule {
                 american(evidence, pathway, "CMP", "which air is moved through", FireClass::isForPlenum, findings);
             } else if (pathway.kind() == PathwayKind.RISER) {
                 american(evidence, pathway, "CMR", "from floor to floor", FireClass::isForRiser, findings);
+            } else if (pathway.airHandling() == null && pathway.kind() != null && VOIDS.contains(pathway.kind())) {
+                airUnknown(evidence, pathway).ifPresent(findings::add);
             }
         }
         return findings.stream();
+    }
+
+    /** What is laid new in a void of which nobody has said whether the building's air goes through it. */
+    private static Optional<Finding> airUnknown(Evidence evidence, Pathway pathway) {
+        List<String> cables = evidence.cabling().along(pathway).stream()
+                .filter(lead -> lead.cable().life() == Life.NEW)
+                .filter(lead -> lead.type() == null || !FireClass.isForPlenum(lead.type()))
+                .map(Lead::id)
+                .toList();
+        if (cables.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Subject> subjects = new ArrayList<>(List.of(Said.pathway(pathway.id())));
+        subjects.addAll(Said.subjects(cables));
+        return Optional.of(CARD.finding(
+                Severity.NOTE,
+                subjects,
+                "Nobody has said whether " + Said.place(pathway.id()) + " moves the building's air, and "
+                        + Said.some(cables) + (cables.size() == 1 ? " goes" : " go")
+                        + " there: if it does, CMP is asked for.",
+                List.of(new Value("cables not known to be for plenum", cables.size(), 0.0, "")),
+                List.of(Fix.of("Ask whoever looks after the ventilation, and enter air-handling: yes or no."))));
     }
 
     private static void american(

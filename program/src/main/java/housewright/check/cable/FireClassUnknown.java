@@ -21,13 +21,13 @@ import java.util.stream.Stream;
 
 /**
  * Types of cable laid new in the building whose class of fire nobody has entered: one note for all. In the US only where
- * air is moved through and from floor to floor.
+ * air is moved through and from floor to floor; there nothing may lie that is not marked for it.
  */
 public final class FireClassUnknown implements Rule {
     private static final Card CARD = new Card(
             "fire-class-unknown",
             "Is the fire class known of every cable that is laid new in the building?",
-            Set.of(Severity.NOTE),
+            Set.of(Severity.FIX, Severity.NOTE),
             new Source.CommonPractice(),
             Stage.ORDER);
 
@@ -55,17 +55,22 @@ public final class FireClassUnknown implements Rule {
         return types.isEmpty()
                 ? Stream.empty()
                 : Stream.of(CARD.finding(
-                        Severity.NOTE,
+                        american ? Severity.FIX : Severity.NOTE,
                         Said.subjects(cables),
                         "The fire class is not known of " + Said.some(types) + ", "
                                 + (types.size() == 1 ? "a type" : "types")
                                 + " that " + Said.count(cables.size(), "new cable") + " in the building "
-                                + (cables.size() == 1 ? "is" : "are") + " of (" + Said.some(cables) + ").",
+                                + (cables.size() == 1 ? "is" : "are") + " of (" + Said.some(cables) + ")"
+                                + (american
+                                        ? ", where air is moved through or from floor to floor: only cable marked for it"
+                                                + " may lie there."
+                                        : "."),
                         List.of(new Value("types without a class", types.size(), 0.0, "")),
                         List.of(Fix.of("Read it off the sheath or the data sheet, and enter it in the type."))));
     }
 
     private static boolean asks(Pathway pathway) {
-        return pathway.kind() == PathwayKind.RISER || Boolean.TRUE.equals(pathway.airHandling());
+        return pathway.kind() == PathwayKind.RISER
+                || (Boolean.TRUE.equals(pathway.airHandling()) && pathway.kind() != PathwayKind.CONDUIT);
     }
 }

@@ -16,8 +16,9 @@ import org.jspecify.annotations.Nullable;
  * @param used the house picture format where both ends do it, else the highest that both do, none above the house's
  * @param house it is the project's house picture format
  * @param least the lowest that both ends do: what the run must carry in any case
+ * @param most the highest that both ends do
  */
-record Format(VideoFormat used, boolean house, VideoFormat least) {
+record Format(VideoFormat used, boolean house, VideoFormat least, VideoFormat most) {
     private static final Comparator<VideoFormat> BY_PIXELS =
             Comparator.comparingDouble(Format::pixelRate).thenComparing(VideoFormat::text);
 
@@ -26,10 +27,10 @@ record Format(VideoFormat used, boolean house, VideoFormat least) {
         VideoFormat house = evidence.project().about().picture();
         List<VideoFormat> common = common(formats(line.from()), formats(line.to()));
         if (common == null) {
-            return house == null ? Optional.empty() : Optional.of(new Format(house, true, house));
+            return house == null ? Optional.empty() : Optional.of(new Format(house, true, house, house));
         }
         if (house != null && common.contains(house)) {
-            return Optional.of(new Format(house, true, house));
+            return Optional.of(new Format(house, true, house, house));
         }
         Optional<VideoFormat> least = common.stream().min(BY_PIXELS);
         return least.map(lowest -> new Format(
@@ -38,7 +39,8 @@ record Format(VideoFormat used, boolean house, VideoFormat least) {
                         .max(BY_PIXELS)
                         .orElse(lowest),
                 false,
-                lowest));
+                lowest,
+                common.stream().max(BY_PIXELS).orElse(lowest)));
     }
 
     /** Pixels shown in a second. */
@@ -48,7 +50,14 @@ record Format(VideoFormat used, boolean house, VideoFormat least) {
 
     /** "1080p50, the house picture format". */
     String said() {
-        return used.text() + (house ? ", the house picture format" : ", the highest that both ends do");
+        String which = house
+                ? "the house picture format"
+                : used.equals(most)
+                        ? "the highest that both ends do"
+                        : used.equals(least)
+                                ? "the lowest that both ends do"
+                                : "the highest not above the house's that both ends do";
+        return used.text() + ", " + which;
     }
 
     /** Null where neither end says any. */

@@ -49,7 +49,11 @@ public final class MainsWithSignal implements Rule {
             List<String> mains = new ArrayList<>();
             List<String> signals = new ArrayList<>();
             for (Lead lead : evidence.cabling().along(pathway)) {
-                (uses.get(lead.id()) == Use.MAINS ? mains : signals).add(lead.id());
+                if (uses.get(lead.id()) == Use.MAINS) {
+                    mains.add(lead.id());
+                } else if (uses.get(lead.id()) != Use.OTHER || lead.type() != null) { // else it may be mains, too
+                    signals.add(lead.id());
+                }
             }
             if (!mains.isEmpty() && !signals.isEmpty()) {
                 findings.add(finding(pathway, mains, signals));

@@ -12,10 +12,15 @@ import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Value;
 import housewright.model.Cable;
+import housewright.model.End;
 import housewright.model.Life;
+import housewright.model.Ref;
 import housewright.model.Stage;
+import housewright.model.Way;
 import housewright.signal.Moment;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -41,22 +46,43 @@ public final class StruckCableNeeded implements Rule {
 
     @Override
     public Stream<Finding> check(Evidence evidence) {
-        boolean nothingGoes = evidence.project().cables().values().stream()
-                .noneMatch(cable ->
-                        cable.life() == Life.STRIKE && !evidence.moment().isThere("cables", cable.id(), cable.life()));
+        Set<String> losing = losing(evidence);
         List<Open> open = new ArrayList<>();
-        if (!nothingGoes) {
-            for (Lead lead : evidence.cabling().leads()) {
-                for (Joint joint : lead.joints()) {
-                    for (Plug plug : joint.plugs()) {
-                        if (plug.isPassive() && evidence.cabling().beyond(plug).isEmpty()) {
-                            open.add(new Open(lead, plug));
-                        }
+        for (Lead lead : losing.isEmpty() ? List.<Lead>of() : evidence.cabling().leads()) {
+            for (Joint joint : lead.joints()) {
+                for (Plug plug : joint.plugs()) {
+                    if (plug.isPassive()
+                            && losing.contains(plug.at().thing())
+                            && evidence.cabling().beyond(plug).isEmpty()) {
+                        open.add(new Open(lead, plug));
                     }
                 }
             }
         }
         return open.isEmpty() ? Stream.empty() : findings(evidence, open);
+    }
+
+    /** What a cable that goes ends in today. */
+    private static Set<String> losing(Evidence evidence) {
+        Set<String> things = new HashSet<>();
+        for (Cable cable : evidence.project().cables().values()) {
+            if (cable.life() == Life.STRIKE && !evidence.moment().isThere("cables", cable.id(), cable.life())) {
+                Cable today = cable.today();
+                for (End end : Arrays.asList(today.from(), today.to())) {
+                    Ref ref = end == null ? null : end.ref();
+                    if (ref != null) {
+                        ref.addresses().forEach(at -> things.add(at.thing()));
+                    }
+                }
+                for (Way way : today.ways()) {
+                    way.pairs().forEach(pair -> {
+                        things.add(pair.from().thing());
+                        things.add(pair.to().thing());
+                    });
+                }
+            }
+        }
+        return things;
     }
 
     private static Stream<Finding> findings(Evidence evidence, List<Open> open) {

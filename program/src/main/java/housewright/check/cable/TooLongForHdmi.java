@@ -57,7 +57,7 @@ public final class TooLongForHdmi implements Rule {
 
     private static Optional<Finding> finding(Evidence evidence, Line line) {
         Double metres = line.metres();
-        if (metres == null || metres <= TO_18.value()) {
+        if (metres == null || metres <= Math.min(TO_18.value(), evidence.limit(CARD, TO_4_455))) {
             return Optional.empty();
         }
         Format format = Format.of(evidence, line).orElse(null);
@@ -66,8 +66,7 @@ public final class TooLongForHdmi implements Rule {
             return Optional.empty();
         }
         boolean sure = format == null || format.house() || metres > reach(evidence, line, format.least());
-        String message = Said.all(line.ids()) + (line.leads().size() == 1 ? " is " : " are ")
-                + Said.metres(metres - limit) + " too long for HDMI"
+        String message = Said.tooLong(line, metres - limit) + "HDMI"
                 + (format == null ? "" : " (" + format.said() + ")") + " on " + Said.types(line) + ": "
                 + Said.length(line) + ", " + Said.metres(limit) + " is the limit.";
         Lead lead = line.leads().getFirst();
@@ -107,9 +106,10 @@ public final class TooLongForHdmi implements Rule {
         }
         boolean certified = own <= CERTIFIED.value();
         double rate = format == null ? 0 : Format.pixelRate(format) * BITS_PER_PIXEL / 1e9;
-        double reach = rate <= 4.455 + 1e-9
+        double byRate = rate <= 4.455 + 1e-9
                 ? farthest
                 : rate <= 6.6825 ? TO_6_7.value() : rate <= 10.2 ? TO_10_2.value() : certified ? own : TO_18.value();
+        double reach = Math.min(farthest, byRate); // a tightened limit holds at every rate
         return certified || Double.isNaN(own) ? reach : Math.min(own, reach);
     }
 }

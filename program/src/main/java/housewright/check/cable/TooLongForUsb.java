@@ -51,7 +51,7 @@ public final class TooLongForUsb implements Rule {
 
     private static Optional<Finding> finding(Evidence evidence, Line line) {
         Double metres = line.metres();
-        if (metres == null || metres <= USB_10.value()) {
+        if (metres == null || metres <= Math.min(USB_10.value(), evidence.limit(CARD, USB_2))) {
             return Optional.empty();
         }
         double farthest = evidence.limit(CARD, USB_2);
@@ -67,15 +67,14 @@ public final class TooLongForUsb implements Rule {
             active |= !passive;
             double byRate = rate == null
                     ? Math.min(own, farthest)
-                    : rate <= 0.48 ? farthest : rate <= 5 ? USB_3.value() : USB_10.value();
+                    : Math.min(farthest, rate <= 0.48 ? farthest : rate <= 5 ? USB_3.value() : USB_10.value());
             limit = Math.min(limit, passive ? byRate : own);
         }
         if (metres <= limit) {
             return Optional.empty();
         }
         boolean sure = active || rate != null || metres > farthest;
-        String message = Said.all(line.ids()) + (line.leads().size() == 1 ? " is " : " are ")
-                + Said.metres(metres - limit) + " too long for USB on " + Said.types(line) + ": " + Said.length(line)
+        String message = Said.tooLong(line, metres - limit) + "USB on " + Said.types(line) + ": " + Said.length(line)
                 + ", " + Said.metres(limit) + " is the limit"
                 + (sure ? "." : " at its full rate; it may work as USB 2.0, which reaches 5 m.");
         return Optional.of(CARD.finding(

@@ -31,6 +31,9 @@ enum Use {
                 uses.merge(lead.id(), use == OTHER ? of(lead.type()) : use, Use::worse);
             }
         }
+        for (Lead lead : cabling.leads()) { // of a cable that nobody knows the ends of, the sheath tells
+            uses.putIfAbsent(lead.id(), of(lead.type()));
+        }
         return uses;
     }
 

@@ -39,7 +39,7 @@ public final class AdapterOfNoUse implements Rule {
             if (lead.cable().adapters().isEmpty()) {
                 continue;
             }
-            signals = signals == null ? Signalled.byCable(evidence.cabling()) : signals;
+            signals = signals == null ? evidence.cabling().signals() : signals;
             Set<Signal> carried = signals.getOrDefault(lead.id(), Set.of());
             List<Adapter> all = Ends.adapters(lead, evidence.types());
             boolean fits = Ends.misfits(lead, all).isEmpty();

@@ -1,6 +1,7 @@
 package housewright.check.joining;
 
 import housewright.cable.Plug;
+import housewright.cable.SpeakerCircuit;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -43,7 +44,7 @@ public final class AmplifierLoad implements Rule {
     @Override
     public Stream<Finding> check(Evidence evidence) {
         List<Finding> findings = new ArrayList<>();
-        for (SpeakerCircuit circuit : SpeakerCircuits.of(evidence.cabling())) {
+        for (SpeakerCircuit circuit : evidence.cabling().speakerCircuits()) {
             Finding finding = check(circuit);
             if (finding != null) {
                 findings.add(finding);

@@ -1,6 +1,7 @@
 package housewright.check.joining;
 
 import housewright.cable.Plug;
+import housewright.cable.SpeakerCircuit;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -34,7 +35,7 @@ public final class AmplifierOutputsTied implements Rule {
     public Stream<Finding> check(Evidence evidence) {
         List<Finding> findings = new ArrayList<>();
         Set<String> told = new HashSet<>();
-        for (SpeakerCircuit circuit : SpeakerCircuits.of(evidence.cabling())) {
+        for (SpeakerCircuit circuit : evidence.cabling().speakerCircuits()) {
             if (!circuit.others().isEmpty() && !told.contains(circuit.output().socket())) {
                 circuit.others().forEach(other -> told.add(other.socket()));
                 findings.add(finding(circuit));

@@ -1,6 +1,7 @@
 package housewright.check.joining;
 
 import housewright.cable.Plug;
+import housewright.cable.SpeakerCircuit;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -48,18 +49,25 @@ public final class AmplifierPower implements Rule {
     public Stream<Finding> check(Evidence evidence) {
         double most = evidence.limit(CARD, MOST);
         List<Finding> findings = new ArrayList<>();
-        for (SpeakerCircuit circuit : SpeakerCircuits.of(evidence.cabling())) {
+        for (SpeakerCircuit circuit : evidence.cabling().speakerCircuits()) {
             if (circuit.isLow()) {
+                Finding worst = null; // like loudspeakers on one output get alike; one finding does for all
                 for (Plug load : circuit.loads()) {
                     Finding finding = check(circuit, load, most);
-                    if (finding != null) {
-                        findings.add(finding);
-                        break; // like loudspeakers on one output get alike; one note does for all
+                    if (finding != null && (worst == null || isWorse(finding, worst))) {
+                        worst = finding;
                     }
+                }
+                if (worst != null) {
+                    findings.add(worst);
                 }
             }
         }
         return findings.stream();
+    }
+
+    private static boolean isWorse(Finding one, Finding other) {
+        return one.severity().compareTo(other.severity()) < 0;
     }
 
     /** Watts into an impedance, from the rating into the least load: the voltage is the same, P = V²/R. */

@@ -38,7 +38,7 @@ public final class CableWrongForSignal implements Rule {
     @Override
     public Stream<Finding> check(Evidence evidence) {
         List<Finding> findings = new ArrayList<>();
-        Map<String, Set<Signal>> signals = Signalled.byCable(evidence.cabling());
+        Map<String, Set<Signal>> signals = evidence.cabling().signals();
         for (Lead lead : evidence.cabling().leads()) {
             CableType type = lead.type();
             Set<Signal> carried = signals.getOrDefault(lead.id(), Set.of());

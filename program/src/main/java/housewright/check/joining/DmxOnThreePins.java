@@ -27,7 +27,8 @@ public final class DmxOnThreePins implements Rule {
             "dmx-on-three-pins",
             "Is DMX on connectors that its standard permits?",
             Set.of(Severity.NOTE),
-            new Source.Published("ANSI E1.11 (DMX512-A)", "connectors; XLR-3 is not permitted on new equipment"),
+            new Source.Published(
+                    "ANSI E1.11 (DMX512-A), as quoted", "connectors; XLR-3 is not permitted on new equipment"),
             Stage.DESIGN);
 
     @Override

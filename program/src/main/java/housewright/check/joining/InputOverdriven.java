@@ -28,7 +28,7 @@ public final class InputOverdriven implements Rule {
             "input-overdriven",
             "Does every input take the level of the output that is plugged into it, peaks and set gain counted?",
             Set.of(Severity.FIX),
-            new Source.Published("EBU Recommendation R68-2000", "programme peaks 9 dB above alignment level"),
+            new Source.Published("EBU R 68-2000, as quoted", "programme peaks 9 dB above alignment level"),
             Stage.DESIGN,
             List.of(HEADROOM));
 

@@ -1,6 +1,7 @@
 package housewright.check.joining;
 
 import housewright.cable.Plug;
+import housewright.cable.SpeakerCircuit;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -44,8 +45,9 @@ public final class LineTapsOverRating implements Rule {
     public Stream<Finding> check(Evidence evidence) {
         double planned = evidence.limit(CARD, PLANNED);
         List<Finding> findings = new ArrayList<>();
-        for (SpeakerCircuit circuit : SpeakerCircuits.of(evidence.cabling())) {
-            if (!circuit.isLine() || circuit.loads().stream().anyMatch(SpeakerCircuit::isLowLoad)) {
+        for (SpeakerCircuit circuit : evidence.cabling().speakerCircuits()) {
+            if (!(circuit.isLine() || circuit.drivesLine())
+                    || circuit.loads().stream().anyMatch(SpeakerCircuit::isLowLoad)) {
                 continue;
             }
             Finding finding = check(circuit, planned);

@@ -5,6 +5,7 @@ import housewright.check.Rule;
 import housewright.finding.Finding;
 import housewright.finding.Severity;
 import housewright.finding.Source;
+import housewright.model.LevelClass;
 import housewright.model.Phantom;
 import housewright.model.Stage;
 import java.util.ArrayList;
@@ -36,22 +37,28 @@ public final class PhantomHarms implements Rule {
         for (Run run : Run.ofSound(evidence.cabling())) {
             boolean harmed = run.out().phantom() == Phantom.HARMED;
             boolean unbalanced = Boolean.FALSE.equals(run.out().balanced());
-            if ((harmed || unbalanced)
+            boolean line = run.out().level() == LevelClass.LINE;
+            if ((harmed || unbalanced || line)
                     && run.in().phantom() == Phantom.GIVES
                     && Boolean.TRUE.equals(sets.phantom(run.input()))) {
-                findings.add(finding(evidence, run, harmed));
+                findings.add(finding(evidence, run, harmed, unbalanced));
             }
         }
         return findings.stream();
     }
 
-    private static Finding finding(Evidence evidence, Run run, boolean harmed) {
+    private static Finding finding(Evidence evidence, Run run, boolean harmed, boolean unbalanced) {
+        String why = harmed
+                ? " is harmed by it."
+                : unbalanced
+                        ? " is not balanced, so its output gets the whole of it."
+                        : " is a line output, which has no use for it; not every one stands it.";
         return CARD.finding(
                 harmed ? Severity.STOP : Severity.FIX,
                 Subjects.of(run),
                 "Phantom power is set on at " + run.input().at().saidPort() + ", and "
                         + run.source().at().saidPort()
-                        + (harmed ? " is harmed by it." : " is not balanced, so its output gets the whole of it."),
+                        + why,
                 List.of(),
                 List.of(PhantomSetting.fix(evidence, run.input(), false)));
     }

@@ -27,7 +27,7 @@ final class PhantomSetting {
             return Fix.of(words);
         }
         Map<LocalRef, Setting> set = new LinkedHashMap<>(equipment.set());
-        set.put(socket, new Setting(setting.on(), setting.gain(), on, setting.delay(), setting.mute(), setting.note()));
+        set.put(socket, setting.withPhantom(on));
         return new Fix(words, List.of(new Change.Put(Section.EQUIPMENT, equipment.id(), with(equipment, set))));
     }
 

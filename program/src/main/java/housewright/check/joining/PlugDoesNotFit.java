@@ -49,7 +49,7 @@ public final class PlugDoesNotFit implements Rule {
         for (Lead lead : evidence.cabling().leads()) {
             List<Misfit> misfits = Ends.misfits(lead, Ends.adapters(lead, evidence.types()));
             if (!misfits.isEmpty()) {
-                signals = signals == null ? Signalled.byCable(evidence.cabling()) : signals;
+                signals = signals == null ? evidence.cabling().signals() : signals;
                 findings.add(finding(evidence, lead, misfits, signals.getOrDefault(lead.id(), Set.of())));
             }
         }

@@ -1,6 +1,7 @@
 package housewright.check.joining;
 
 import housewright.cable.Plug;
+import housewright.cable.SpeakerCircuit;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -36,7 +37,7 @@ public final class SpeakerLevelIntoInput implements Rule {
     @Override
     public Stream<Finding> check(Evidence evidence) {
         List<Finding> findings = new ArrayList<>();
-        for (SpeakerCircuit circuit : SpeakerCircuits.of(evidence.cabling())) {
+        for (SpeakerCircuit circuit : evidence.cabling().speakerCircuits()) {
             for (Plug foreign : circuit.foreign()) {
                 findings.add(finding(
                         circuit,

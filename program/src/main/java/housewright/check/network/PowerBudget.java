@@ -31,7 +31,8 @@ public final class PowerBudget implements Rule {
             "network-power-budget",
             "Does every switch have the power for all that hangs on it?",
             Set.of(Severity.FIX),
-            new Source.Published("IEEE 802.3af, 802.3at and 802.3bt", "power classes 1 to 8"),
+            new Source.Published(
+                    "IEEE 802.3af, 802.3at and 802.3bt, as quoted on public pages", "power classes 1 to 8"),
             Stage.DESIGN,
             List.of(MOST));
 

@@ -22,7 +22,8 @@ public final class PowerTooWeak implements Rule {
             "network-power-too-weak",
             "Does every port give the power class that hangs on it?",
             Set.of(Severity.STOP),
-            new Source.Published("IEEE 802.3af, 802.3at and 802.3bt", "power classes 1 to 8"),
+            new Source.Published(
+                    "IEEE 802.3af, 802.3at and 802.3bt, as quoted on public pages", "power classes 1 to 8"),
             Stage.DESIGN);
 
     @Override

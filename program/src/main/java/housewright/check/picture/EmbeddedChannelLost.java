@@ -40,7 +40,7 @@ public final class EmbeddedChannelLost implements Rule {
             "embedded-channel-lost",
             "Does sound that is put into a picture stay on channels that its way carries to the end?",
             Set.of(Severity.NOTE),
-            new Source.Published("SMPTE ST 299-1 and HDMI 1.x", "16 channels in SDI, 8 in HDMI"),
+            new Source.Published("SMPTE ST 299-1 and HDMI 1.x, as quoted", "16 channels in SDI, 8 in HDMI"),
             Stage.DESIGN,
             List.of(MOST));
 
@@ -94,12 +94,9 @@ public final class EmbeddedChannelLost implements Rule {
     private static Set<Integer> high(Evidence evidence, Address out, double most) {
         Set<Integer> high = new TreeSet<>();
         for (Join.Pair pair : evidence.pictures().patched(out.thing())) {
-            String channel = pair.to().channel();
-            if (pair.to().name().equals(out.spot().name()) && channel != null && !channel.equals("v")) {
-                int n = Integer.parseInt(channel);
-                if (n > most) {
-                    high.add(n);
-                }
+            int n = EmbeddedPairSplit.channel(pair.to());
+            if (pair.to().name().equals(out.spot().name()) && n > most) {
+                high.add(n);
             }
         }
         return high;

@@ -7,6 +7,7 @@ import housewright.finding.Fix;
 import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Subject;
+import housewright.model.LocalRef.Spot;
 import housewright.model.Model;
 import housewright.model.Ref;
 import housewright.model.Ref.Address;
@@ -35,7 +36,7 @@ public final class EmbeddedPairSplit implements Rule {
             "embedded-pair-split",
             "Does every stereo pair in SDI lie on an odd channel and the even one after it?",
             Set.of(Severity.NOTE),
-            new Source.Published("SMPTE ST 299-1", "four groups of two AES pairs"),
+            new Source.Published("SMPTE ST 299-1, as quoted", "four groups of two AES pairs"),
             Stage.DESIGN);
 
     @Override
@@ -53,12 +54,12 @@ public final class EmbeddedPairSplit implements Rule {
                     .toList();
             if (sides.size() != 2
                     || !sides.getFirst().thing().equals(sides.getLast().thing())
-                    || channel(sides.getFirst()) == 0
-                    || channel(sides.getLast()) == 0) {
+                    || channel(sides.getFirst().spot()) == 0
+                    || channel(sides.getLast().spot()) == 0) {
                 continue;
             }
-            int left = channel(sides.getFirst());
-            int right = channel(sides.getLast());
+            int left = channel(sides.getFirst().spot());
+            int right = channel(sides.getLast().spot());
             if (left % 2 == 1 && right == left + 1) {
                 continue;
             }
@@ -72,9 +73,10 @@ public final class EmbeddedPairSplit implements Rule {
         return findings.stream();
     }
 
-    private static int channel(Address side) {
-        String channel = side.spot().channel();
-        boolean number = channel != null && channel.chars().allMatch(c -> c >= '0' && c <= '9');
+    /** The number of a channel of sound; 0 where it is not a number, such as the picture's. */
+    static int channel(Spot spot) {
+        String channel = spot.channel();
+        boolean number = channel != null && channel.matches("[0-9]{1,9}");
         return number ? Integer.parseInt(channel) : 0;
     }
 

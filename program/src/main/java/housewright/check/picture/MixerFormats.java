@@ -22,6 +22,12 @@ final class MixerFormats {
                 && !stretch.last().in().port().formats().isEmpty();
     }
 
+    /** The input of the mixer that it ends at takes the format. */
+    static boolean takes(Stretch stretch, VideoFormat format) {
+        return stretch.last().in() != null
+                && stretch.last().in().port().formats().contains(format);
+    }
+
     /** A source that cannot come in in the mixer's format. */
     record Off(Stretch stretch, VideoFormat mixer) {
         /** It could come in at the rate of the mixer, in another size or scan. */
@@ -32,7 +38,7 @@ final class MixerFormats {
         }
     }
 
-    /** The sources that are off their mixer's format, which is the house's, else what most of them can send. */
+    /** The sources that are off their mixer's format, which is the house's where it takes that, else what most of them can send. */
     static List<Off> off(Evidence evidence) {
         Map<String, List<Stretch>> byMixer = new LinkedHashMap<>();
         for (Stretch stretch : evidence.pictures().stretches()) {
@@ -44,7 +50,8 @@ final class MixerFormats {
         List<Off> off = new ArrayList<>();
         VideoFormat house = evidence.project().about().picture();
         for (List<Stretch> stretches : byMixer.values()) {
-            VideoFormat mixer = house != null ? house : most(stretches);
+            boolean inHouse = house != null && stretches.stream().anyMatch(stretch -> takes(stretch, house));
+            VideoFormat mixer = inHouse ? house : most(stretches);
             for (Stretch stretch : stretches) {
                 if (mixer != null && !stretch.common().contains(mixer)) {
                     off.add(new Off(stretch, mixer));

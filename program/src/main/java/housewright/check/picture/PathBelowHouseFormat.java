@@ -29,7 +29,8 @@ public final class PathBelowHouseFormat implements Rule {
             "path-below-house-format",
             "Does everything on the way of a picture take the house format?",
             Set.of(Severity.FIX, Severity.NOTE),
-            new Source.Published("SMPTE ST 424 and ST 292-1", "2.97 Gbit/s for 1080p50 to 60, 1.485 Gbit/s for less"),
+            new Source.Published(
+                    "SMPTE ST 424 and ST 292-1, as quoted", "2.97 Gbit/s for 1080p50 to 60, 1.485 Gbit/s for less"),
             Stage.DESIGN);
 
     @Override
@@ -50,7 +51,7 @@ public final class PathBelowHouseFormat implements Rule {
     private static Optional<Jack> find(Stretch stretch, VideoFormat house) {
         Jack source = stretch.jacks().getFirst();
         return source.port().formats().contains(house)
-                        && !MixerFormats.isFed(stretch)
+                        && !(MixerFormats.isFed(stretch) && MixerFormats.takes(stretch, house))
                         && !stretch.common().isEmpty()
                 ? stretch.findWithout(house)
                 : Optional.empty();

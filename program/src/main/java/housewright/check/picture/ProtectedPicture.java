@@ -1,5 +1,7 @@
 package housewright.check.picture;
 
+import housewright.cable.Line;
+import housewright.cable.Plug;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -7,6 +9,7 @@ import housewright.finding.Fix;
 import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Subject;
+import housewright.model.LocalRef.Spot;
 import housewright.model.Ref.Address;
 import housewright.model.Signal;
 import housewright.model.Stage;
@@ -28,7 +31,7 @@ public final class ProtectedPicture implements Rule {
     private static final Card CARD = new Card(
             "protected-picture",
             "Does every picture with copy protection stay on plugs that accept it?",
-            Set.of(Severity.STOP),
+            Set.of(Severity.STOP, Severity.FIX),
             new Source.CommonPractice(),
             Stage.DESIGN);
 
@@ -48,7 +51,40 @@ public final class ProtectedPicture implements Rule {
                 refused.computeIfAbsent(refusal, key -> new LinkedHashSet<>()).add(path.feed());
             }
         }
-        return refused.entrySet().stream().map(each -> finding(each.getKey(), each.getValue()));
+        for (Line line : evidence.cabling().lines()) {
+            Plug from = line.source();
+            Plug to = line.sink();
+            if (from != null && to != null && isOn(from) && isOff(to)) {
+                refused.computeIfAbsent(new Refusal(of(from), of(to), false), key -> new LinkedHashSet<>());
+            }
+        }
+        return refused.entrySet().stream()
+                .filter(each -> !each.getValue().isEmpty() || isNew(each.getKey(), refused))
+                .map(each -> finding(each.getKey(), each.getValue()));
+    }
+
+    private static boolean isOn(Plug plug) {
+        return plug.port() != null
+                && plug.port().out() != null
+                && Boolean.TRUE.equals(plug.port().hdcp());
+    }
+
+    private static boolean isOff(Plug plug) {
+        return plug.port() != null && Boolean.FALSE.equals(plug.port().hdcp());
+    }
+
+    private static Address of(Plug plug) {
+        return new Address(plug.at().thing(), new Spot(plug.at().spot().name(), null));
+    }
+
+    /** No feed says the same of these two already, channel and all. */
+    private static boolean isNew(Refusal plain, Map<Refusal, Set<String>> refused) {
+        return refused.entrySet().stream()
+                .filter(each -> !each.getValue().isEmpty())
+                .map(Map.Entry::getKey)
+                .noneMatch(each -> each.source().thing().equals(plain.source().thing())
+                        && each.at().thing().equals(plain.at().thing())
+                        && each.at().spot().name().equals(plain.at().spot().name()));
     }
 
     private static @Nullable Refusal find(PicturePath path) {
@@ -75,12 +111,14 @@ public final class ProtectedPicture implements Rule {
         subjects.add(Subject.equipment(refusal.source().thing()));
         feeds.forEach(feed -> subjects.add(Subject.feed(feed)));
         String why = refusal.sdi() ? ", which is SDI and carries no protected picture" : ", which refuses it";
+        String black = feeds.isEmpty()
+                ? "it stays black there"
+                : Said.some(feeds, 3) + (feeds.size() == 1 ? " stays" : " stay") + " black";
         return CARD.finding(
-                Severity.STOP,
+                feeds.isEmpty() ? Severity.FIX : Severity.STOP, // no feed asks for it yet
                 subjects,
                 Words.said(refusal.source().thing()) + " sends a protected picture (HDCP) into "
-                        + refusal.at().said() + why + ": " + Said.some(feeds, 3)
-                        + (feeds.size() == 1 ? " stays" : " stay") + " black.",
+                        + refusal.at().said() + why + ": " + black + ".",
                 List.of(),
                 List.of(Fix.of("Take it to the screen by HDMI and HDBaseT alone, or play the film from a source that is"
                         + " allowed to send it unprotected.")));

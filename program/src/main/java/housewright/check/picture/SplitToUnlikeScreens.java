@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** An HDMI splitter before screens that take different formats: the source is told (EDID) of one set of them only. */
 public final class SplitToUnlikeScreens implements Rule {
@@ -48,10 +49,11 @@ public final class SplitToUnlikeScreens implements Rule {
             if (in == null || !screen || in.port().formats().isEmpty()) {
                 continue;
             }
-            for (Pass pass : path.passes()) {
-                if (pass.is(Kind.SPLITTER)
-                        && pass.in() != null
-                        && pass.in().port().signal() == Signal.HDMI) {
+            for (Pass pass : path.passes().reversed()) { // from the screen back, as far as it makes itself known
+                if (!pass.equals(last) && !tellsOn(pass)) {
+                    break;
+                }
+                if (pass.is(Kind.SPLITTER)) {
                     screens.computeIfAbsent(pass.thing(), key -> new LinkedHashMap<>())
                             .put(last.thing(), Set.copyOf(in.port().formats()));
                 }
@@ -60,6 +62,21 @@ public final class SplitToUnlikeScreens implements Rule {
         return screens.entrySet().stream()
                 .filter(each -> each.getValue().values().stream().distinct().count() > 1)
                 .map(each -> finding(each.getKey(), each.getValue()));
+    }
+
+    /** What a screen takes is known before it: by HDMI and HDBaseT, and not through a mixer, which asks for itself. */
+    private static boolean tellsOn(Pass pass) {
+        return pass.isPassive()
+                || (isTold(pass.in())
+                        && isTold(pass.out())
+                        && !pass.is(Kind.VISION_MIXER)
+                        && !pass.is(Kind.MATRIX)
+                        && (pass.model() == null || !pass.model().scales()));
+    }
+
+    private static boolean isTold(@Nullable Jack jack) {
+        return jack != null
+                && (jack.port().signal() == Signal.HDMI || jack.port().signal() == Signal.HDBASET);
     }
 
     private static Finding finding(String splitter, Map<String, Set<VideoFormat>> screens) {

@@ -7,7 +7,9 @@ import housewright.finding.Fix;
 import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Subject;
+import housewright.model.Signal;
 import housewright.model.Stage;
+import housewright.signal.Cause;
 import housewright.signal.Unjoined;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -38,10 +40,10 @@ public final class CableJoinsNothing implements Rule {
                     .computeIfAbsent(Subject.at(unjoined.cause().entity()), subject -> new ArrayList<>())
                     .add(unjoined);
         }
-        return bySubject.entrySet().stream().map(each -> finding(each.getKey(), each.getValue()));
+        return bySubject.entrySet().stream().map(each -> finding(evidence, each.getKey(), each.getValue()));
     }
 
-    private static Finding finding(Subject subject, List<Unjoined> unjoined) {
+    private static Finding finding(Evidence evidence, Subject subject, List<Unjoined> unjoined) {
         Unjoined first = unjoined.getFirst();
         String more = unjoined.size() == 1 ? "" : " (and " + (unjoined.size() - 1) + " more of it)";
         return CARD.finding(
@@ -50,6 +52,21 @@ public final class CableJoinsNothing implements Rule {
                 subject.id() + " does not join " + first.one().said() + " and "
                         + first.other().said() + more + ": " + first.why() + ".",
                 List.of(),
-                List.of(Fix.of("Plug it where both ends agree, or put a converter between.")));
+                List.of(Fix.of(
+                        bearsPower(evidence, first)
+                                ? "Take it out: what drives loudspeakers, and mains, go to nothing else."
+                                : "Plug it where both ends agree, or put a converter between.")));
+    }
+
+    /** Loudspeaker power or mains at an end, which no converter makes harmless. */
+    private static boolean bearsPower(Evidence evidence, Unjoined unjoined) {
+        return unjoined.cause() instanceof Cause.ByCable cable
+                && evidence.cabling().findLead(cable.id()).stream()
+                        .flatMap(lead -> lead.joints().stream())
+                        .flatMap(joint -> Stream.of(joint.from(), joint.to()))
+                        .anyMatch(plug -> plug != null
+                                && plug.port() != null
+                                && (plug.port().signal() == Signal.SPEAKER
+                                        || plug.port().signal() == Signal.MAINS));
     }
 }

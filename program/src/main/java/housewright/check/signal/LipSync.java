@@ -22,21 +22,22 @@ import java.util.stream.Stream;
 /** Lips that move before or after the words: the delay of the sound against that of the picture. */
 public final class LipSync implements Rule {
     /** From here on people notice (considering g). */
-    static final double NOTICED_EARLY_MS = 45;
+    static final Limit NOTICED_EARLY = Limit.most("sound early, before people notice,", 45, "ms");
 
-    static final double NOTICED_LATE_MS = 125;
+    static final Limit NOTICED_LATE = Limit.most("sound late, before people notice,", 125, "ms");
 
     /** From here on people object (considering g; recommends 2). */
-    static final double REFUSED_EARLY_MS = 90;
+    static final Limit REFUSED_EARLY = Limit.most("sound early, before people object,", 90, "ms");
 
-    static final double REFUSED_LATE_MS = 185;
+    static final Limit REFUSED_LATE = Limit.most("sound late, before people object,", 185, "ms");
 
     private static final Card CARD = new Card(
             "lip-sync",
             "Do lips and words agree wherever picture and sound arrive together?",
             Set.of(Severity.FIX, Severity.NOTE),
             new Source.Published("ITU-R BT.1359-1", "considering g), recommends 2"),
-            Stage.DESIGN);
+            Stage.DESIGN,
+            List.of(NOTICED_EARLY, NOTICED_LATE, REFUSED_EARLY, REFUSED_LATE));
 
     @Override
     public Card card() {
@@ -46,14 +47,15 @@ public final class LipSync implements Rule {
     @Override
     public Stream<Finding> check(Evidence evidence) {
         Signals signals = evidence.signals();
-        return signals.soundToPicture().stream().flatMap(meeting -> finding(signals, meeting).stream());
+        double noticedEarly = evidence.limit(CARD, NOTICED_EARLY);
+        return signals.soundToPicture().stream().flatMap(meeting -> finding(signals, meeting, noticedEarly).stream());
     }
 
-    private static Optional<Finding> finding(Signals signals, SoundToPicture meeting) {
+    private static Optional<Finding> finding(Signals signals, SoundToPicture meeting, double noticedEarly) {
         double early = meeting.soundEarlyMs();
         double size = Math.abs(early);
-        double noticed = early > 0 ? NOTICED_EARLY_MS : NOTICED_LATE_MS;
-        double refused = early > 0 ? REFUSED_EARLY_MS : REFUSED_LATE_MS;
+        double noticed = early > 0 ? noticedEarly : NOTICED_LATE.value();
+        double refused = early > 0 ? REFUSED_EARLY.value() : REFUSED_LATE.value();
         if (size <= noticed) {
             return Optional.empty();
         }

@@ -1,8 +1,5 @@
 package housewright.check.signal;
 
-import housewright.cable.Joint;
-import housewright.cable.Lead;
-import housewright.cable.Plug;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -15,11 +12,7 @@ import housewright.model.Connector;
 import housewright.model.Ref.Address;
 import housewright.model.Stage;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -40,23 +33,10 @@ public final class TwoCablesOnePort implements Rule {
 
     @Override
     public Stream<Finding> check(Evidence evidence) {
-        Map<String, Plug> sockets = new LinkedHashMap<>();
-        Map<String, Set<String>> plugged = new LinkedHashMap<>();
-        for (Lead lead : evidence.cabling().leads()) {
-            for (Joint joint : lead.joints()) {
-                for (Plug plug : joint.plugs()) {
-                    if (plug.port() != null && takesOnePlug(plug.port().connector())) {
-                        sockets.putIfAbsent(plug.socket(), plug);
-                        plugged.computeIfAbsent(plug.socket(), key -> new LinkedHashSet<>(2))
-                                .add(lead.id());
-                    }
-                }
-            }
-        }
-        return plugged.entrySet().stream()
-                .filter(each -> each.getValue().size() > 1)
-                .map(each -> finding(
-                        Objects.requireNonNull(sockets.get(each.getKey())).at(), List.copyOf(each.getValue())));
+        return evidence.cabling().shared().stream()
+                .filter(each -> each.plug().port() != null
+                        && takesOnePlug(each.plug().port().connector()))
+                .map(each -> finding(each.plug().at(), each.cables()));
     }
 
     private static Finding finding(Address port, List<String> cables) {

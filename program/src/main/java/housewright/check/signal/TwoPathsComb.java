@@ -36,16 +36,17 @@ import java.util.stream.Stream;
  * unit the delay may be wanted (and the copy be changed beyond combing), so that is a note.
  */
 public final class TwoPathsComb implements Rule {
-    static final double SHORTEST_MS = 0.1;
+    static final Limit LATER = Limit.most("one way later than the other", 0.1, "ms");
+    static final Limit APART = Limit.least("or else one way louder than the other", 10, "dB");
     static final double ECHO_MS = 40;
-    static final double WITHIN_DB = 10;
 
     private static final Card CARD = new Card(
             "two-paths-comb",
             "Does any sound meet itself a little later, so that it comes out hollow or as an echo?",
             Set.of(Severity.FIX, Severity.NOTE),
             new Source.CommonPractice(),
-            Stage.DESIGN);
+            Stage.DESIGN,
+            List.of(LATER, APART));
 
     /** Where two ways meet, and by what; whatever comes by both shows the same fault. */
     private record Meeting(Address at, Address first, Address other) {}
@@ -59,6 +60,7 @@ public final class TwoPathsComb implements Rule {
 
     @Override
     public Stream<Finding> check(Evidence evidence) {
+        double most = evidence.limit(CARD, LATER);
         Map<Meeting, Met> meetings = new LinkedHashMap<>();
         for (FeedProof proof : evidence.signals().proofs()) {
             if (proof.feed().never()) {
@@ -66,7 +68,7 @@ public final class TwoPathsComb implements Rule {
             }
             for (PairProof pair : proof.pairs()) {
                 for (OtherPath other : pair.others()) {
-                    if (colours(other) && isSound(evidence, proof, other)) {
+                    if (colours(other, most) && isSound(evidence, proof, other)) {
                         Meeting meeting = new Meeting(
                                 other.meetsAt(),
                                 before(pair, other.meetsAt()),
@@ -81,14 +83,14 @@ public final class TwoPathsComb implements Rule {
                 }
             }
         }
-        return meetings.values().stream().map(TwoPathsComb::finding);
+        return meetings.values().stream().map(met -> finding(met, most));
     }
 
-    private static boolean colours(OtherPath other) {
-        return Math.abs(other.laterNanos()) / 1e6 >= SHORTEST_MS && Math.abs(other.louderDb()) <= WITHIN_DB;
+    private static boolean colours(OtherPath other, double most) {
+        return Math.abs(other.laterNanos()) / 1e6 >= most && Math.abs(other.louderDb()) <= APART.value();
     }
 
-    private static Finding finding(Met met) {
+    private static Finding finding(Met met, double most) {
         OtherPath other = met.other();
         double later = Math.abs(other.laterNanos()) / 1e6; // a feed through a certain place may come by the slower way
         List<Subject> subjects = new ArrayList<>();
@@ -114,8 +116,8 @@ public final class TwoPathsComb implements Rule {
                 subjects,
                 message,
                 List.of(
-                        new Value("later by", later, SHORTEST_MS, "ms"),
-                        new Value("louder by", other.louderDb(), WITHIN_DB, "dB")),
+                        new Value("later by", later, most, "ms"),
+                        new Value("louder by", other.louderDb(), APART.value(), "dB")),
                 List.of(fix));
     }
 

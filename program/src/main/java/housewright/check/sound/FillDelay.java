@@ -61,16 +61,14 @@ final class FillDelay implements Rule {
         boolean early = fill.behindMs() < 0;
         String message = String.format(
                 Locale.ROOT,
-                "%s is heard %.1f ms %s %s: it is %.1f m further back, which sound takes %.1f ms for, and it plays"
-                        + " %.1f ms %s.",
+                "%s is heard %.1f ms %s %s: it is %.1f m further back, which sound takes %.1f ms for, and %s.",
                 Words.said(fill.fill()),
                 Math.abs(fill.behindMs()),
                 early ? "before" : "after",
                 Words.said(fill.main()),
                 fill.metres(),
                 fill.airMs(),
-                Math.abs(fill.laterMs()),
-                fill.laterMs() < 0 ? "earlier" : "later");
+                plays(fill.laterMs()));
         return CARD.finding(
                 Severity.FIX,
                 List.of(Subject.equipment(fill.fill()), Subject.equipment(fill.main())),
@@ -83,6 +81,13 @@ final class FillDelay implements Rule {
                                 "ms"),
                         new Value("way through the air", fill.airMs(), null, "ms")),
                 List.of(fix(evidence, fill)));
+    }
+
+    private static String plays(double laterMs) {
+        return Math.abs(laterMs) < 0.05
+                ? "it plays no later"
+                : String.format(
+                        Locale.ROOT, "it plays %.1f ms %s", Math.abs(laterMs), laterMs < 0 ? "earlier" : "later");
     }
 
     private static Fix fix(Evidence evidence, Fill fill) {

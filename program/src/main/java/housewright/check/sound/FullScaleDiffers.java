@@ -15,12 +15,12 @@ import housewright.model.Shape.Socket;
 import housewright.model.Stage;
 import housewright.sound.Alignment;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Full scale of one device is not that of the next. 0 dBFS is 18 dBu by EBU R 68 and 24 dBu by SMPTE RP 155; a desk at
@@ -36,7 +36,7 @@ final class FullScaleDiffers implements Rule {
             "full-scale-differs",
             "Does the loudest that one device gives fit what the next one takes, neither clipping nor far too low?",
             Set.of(Severity.FIX, Severity.NOTE),
-            new Source.Published("EBU R 68-2000 and SMPTE RP 155", "alignment levels"),
+            new Source.Published("EBU R 68-2000 and SMPTE RP 155, as quoted", "alignment levels"),
             Stage.DESIGN,
             List.of(OVER, MUCH, UNDER));
 
@@ -65,41 +65,42 @@ final class FullScaleDiffers implements Rule {
     }
 
     private static Finding finding(Evidence evidence, Join join, List<Alignment> all, double most) {
-        Alignment first = all.getFirst();
+        Alignment worst = all.stream()
+                .max(Comparator.comparingDouble(each -> Math.abs(each.overDb())))
+                .orElseThrow();
         String more = all.size() == 1 ? "" : " (and " + (all.size() - 1) + " more)";
-        String gives = first.out().said() + more + " comes to as much as " + GainEdit.number(first.peakDbu())
-                + " dBu at " + first.in().said() + ", which clips at " + GainEdit.number(first.clipsDbu()) + " dBu: ";
+        String gives = worst.out().said() + more + " comes to as much as " + GainEdit.number(worst.peakDbu())
+                + " dBu at " + worst.in().said() + ", which clips at " + GainEdit.number(worst.clipsDbu()) + " dBu: ";
         String message = join.over()
-                ? gives + "its peaks clip by " + GainEdit.said(first.overDb()) + "."
-                : gives + "even at full scale it arrives " + GainEdit.said(-first.overDb()) + " too low.";
-        boolean much = first.overDb() > MUCH.value() + ROUNDING_DB;
+                ? gives + "its peaks clip by " + GainEdit.said(worst.overDb()) + "."
+                : gives + "even at full scale it arrives " + GainEdit.said(-worst.overDb()) + " too low.";
+        boolean much = worst.overDb() > MUCH.value() + ROUNDING_DB;
         return CARD.finding(
                 much ? Severity.FIX : Severity.NOTE,
                 List.of(Subject.equipment(join.in()), Subject.equipment(join.out())),
                 message,
                 List.of(new Value(
                         "loudest over what the input takes",
-                        first.overDb(),
+                        worst.overDb(),
                         join.over() ? most : -UNDER.value(),
                         "dB")),
-                List.of(join.over() ? down(evidence, all, most) : up(first)));
+                List.of(join.over() ? down(evidence, all, most) : up(worst)));
     }
 
     /** Less gain where the input has some; a pad before a preamplifier; else a lower output. */
     private static Fix down(Evidence evidence, List<Alignment> all, double most) {
-        Map<Address, @Nullable Double> gains = new LinkedHashMap<>();
+        Map<Address, Double> gains = new LinkedHashMap<>();
         List<String> words = new ArrayList<>();
         for (Alignment each : all) {
             double byDb = Math.ceil(each.overDb() - most - ROUNDING_DB);
             Address at =
                     evidence.sound().gain(each.in()) >= byDb || hasPreamp(evidence, each.in()) ? each.in() : each.out();
-            double gain = evidence.sound().gain(at) - byDb;
-            gains.put(at, gain);
-            words.add(at.said() + " to " + GainEdit.said(gain));
+            gains.merge(at, evidence.sound().gain(at) - byDb, Math::min);
         }
+        gains.forEach((at, gain) -> words.add(at.said() + " to " + GainEdit.said(gain)));
         return new Fix(
                 "Set the gain of " + String.join(", ", words) + ", with a pad where it does not go so low.",
-                GainEdit.set(evidence.project(), gains));
+                GainEdit.set(evidence.project(), new LinkedHashMap<>(gains)));
     }
 
     private static Fix up(Alignment first) {

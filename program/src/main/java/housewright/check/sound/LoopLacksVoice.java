@@ -67,10 +67,10 @@ final class LoopLacksVoice implements Rule {
             Evidence evidence, FeedProof proof, Map<Address, Boolean> inLoop, List<Finding> findings) {
         Map<Address, PairProof> voices = new LinkedHashMap<>();
         for (PairProof pair : proof.pairs()) {
-            if (!pair.hops().isEmpty()
-                    && pair.from().spot().name().startsWith("pickup")
+            if (pair.from().spot().name().startsWith("pickup")
                     && evidence.sound().isKind(pair.from().thing(), Kind.MICROPHONE, Kind.RADIO_TRANSMITTER)
-                    && evidence.sound().isKind(pair.to().thing(), Kind.LOUDSPEAKER)) {
+                    && evidence.sound().isKind(pair.to().thing(), Kind.LOUDSPEAKER)
+                    && isTaken(evidence, pair)) {
                 voices.putIfAbsent(pair.from(), pair);
             }
         }
@@ -102,6 +102,11 @@ final class LoopLacksVoice implements Rule {
         }
     }
 
+    /** It arrives, or gets to a channel of a desk at least; else the feed itself is all that is wrong with it. */
+    private static boolean isTaken(Evidence evidence, PairProof pair) {
+        return !pair.hops().isEmpty() || channel(evidence, pair) != null;
+    }
+
     private static boolean isInLoop(Evidence evidence, Address from) {
         return evidence.signals()
                 .reaches(
@@ -112,8 +117,8 @@ final class LoopLacksVoice implements Rule {
 
     /** Patches its channel as that of the other is patched, where that leads to the loop. */
     private static Fix fix(Evidence evidence, @Nullable PairProof missing, @Nullable PairProof there) {
-        Cause.ByPatch own = channel(evidence.sound(), missing);
-        Cause.ByPatch other = channel(evidence.sound(), there);
+        Cause.ByPatch own = channel(evidence, missing);
+        Cause.ByPatch other = channel(evidence, there);
         if (own != null && other != null && own.equipment().equals(other.equipment())) {
             Set<Spot> has = new HashSet<>();
             List<Patched> sends = new ArrayList<>();
@@ -148,12 +153,12 @@ final class LoopLacksVoice implements Rule {
     }
 
     /** Where its channel of the desk goes on. */
-    private static Cause.@Nullable ByPatch channel(Sound sound, @Nullable PairProof pair) {
+    private static Cause.@Nullable ByPatch channel(Evidence evidence, @Nullable PairProof pair) {
         if (pair != null) {
-            for (Hop hop : pair.hops()) {
+            for (Hop hop : evidence.signals().way(pair)) {
                 if (hop.cause() instanceof Cause.ByPatch patch
                         && patch.from().name().startsWith("ch-")
-                        && sound.isKind(patch.equipment(), Kind.MIXER)) {
+                        && evidence.sound().isKind(patch.equipment(), Kind.MIXER)) {
                     return patch;
                 }
             }

@@ -24,7 +24,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Too much gain for how loud it is. EBU R 68 leaves 18 dB between the usual level and full scale; programme peaks reach
- * 9 dB over the usual level, so with less than that left they clip.
+ * 9 dB over the usual level, so with less than that left they clip. Where nobody has said how loud it is at the
+ * microphone, that is a note: a talker is assumed.
  */
 final class MicrophoneClips implements Rule {
     static final Limit LEFT = Limit.least("left over the usual level for peaks", 18, "dB");
@@ -34,7 +35,8 @@ final class MicrophoneClips implements Rule {
             "microphone-clips",
             "Is enough left above every microphone's usual level before its input or the desk clips?",
             Set.of(Severity.FIX, Severity.NOTE),
-            new Source.Published("EBU R 68-2000", "alignment level 18 dB below full scale, peaks 9 dB over it"),
+            new Source.Published(
+                    "EBU R 68-2000, as quoted", "alignment level 18 dB below full scale, peaks 9 dB over it"),
             Stage.DESIGN,
             List.of(LEFT));
 
@@ -70,7 +72,7 @@ final class MicrophoneClips implements Rule {
             subjects.add(Subject.equipment(most.at().thing()));
         }
         return CARD.finding(
-                left < PEAKS_DB ? Severity.FIX : Severity.NOTE,
+                voice.stated() && left < PEAKS_DB ? Severity.FIX : Severity.NOTE,
                 subjects,
                 message,
                 List.of(new Value("left before it clips", left, least, "dB")),

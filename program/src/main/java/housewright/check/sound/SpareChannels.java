@@ -19,6 +19,7 @@ import housewright.model.Stage;
 import housewright.sound.Patched;
 import housewright.sound.Sound;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -89,8 +90,8 @@ final class SpareChannels implements Rule {
             Plug from = line.from();
             Plug to = line.to();
             if (from != null && to != null && !from.isPassive() && !to.isPassive()) {
-                plugged.add(from.socket());
-                plugged.add(to.socket());
+                plugged(from, plugged);
+                plugged(to, plugged);
             }
         }
         Map<String, Stock> stocks = new LinkedHashMap<>();
@@ -117,20 +118,28 @@ final class SpareChannels implements Rule {
         return stocks;
     }
 
+    private static void plugged(Plug plug, Set<String> plugged) {
+        Kind kind = plug.model() == null ? null : plug.model().kind();
+        if (kind == Kind.STAGE_BOX || kind == Kind.MIXER) {
+            plugged.add(plug.socket());
+        }
+    }
+
     private static void channels(Sound sound, Set<String> mixers, Map<String, Stock> stocks) {
-        Set<String> patched = new HashSet<>();
+        Map<String, Set<String>> patched = new HashMap<>();
         for (Patched each : sound.patched()) {
             if (mixers.contains(each.device())) {
-                patched.add(each.device() + "." + each.to().name());
+                patched.computeIfAbsent(each.device(), key -> new HashSet<>())
+                        .add(each.to().name());
             }
         }
         for (String mixer : mixers.stream().sorted().toList()) {
             Shape shape = sound.findShape(mixer).orElseThrow();
+            Set<String> used = patched.getOrDefault(mixer, Set.of());
             if (shape.model().patch() != null && shape.model().patch().free()) {
                 shape.points().stream()
                         .filter(point -> point.startsWith("ch-"))
-                        .forEach(point ->
-                                count(stocks, "channels of the desks", mixer, patched.contains(mixer + "." + point)));
+                        .forEach(point -> count(stocks, "channels of the desks", mixer, used.contains(point)));
             }
         }
     }

@@ -191,7 +191,26 @@ class LayingRulesTest {
         assertThat(Job.lines("fire-class-unknown", US, along("kind: tray", sheath(""), net(1))))
                 .isEmpty();
         assertThat(Job.lines("fire-class-unknown", US, along("kind: riser", sheath(""), net(1))))
-                .hasSize(1);
+                .containsExactly(
+                        "fix The fire class is not known of own, a type that one new cable in the building is of (N1), where"
+                                + " air is moved through or from floor to floor: only cable marked for it may lie there.");
+        assertThat(Job.lines("fire-class-unknown", US, along("kind: conduit, air-handling: yes", sheath(""), net(1))))
+                .isEmpty();
+    }
+
+    @Test
+    void whetherAVoidMovesAirIsAskedInTheUs() {
+        String rule = "fire-class-too-low";
+        assertThat(Job.lines(rule, US, along("kind: ceiling-void", sheath("CMR"), net(1) + net(2))))
+                .containsExactly(
+                        "note Nobody has said whether p moves the building's air, and N1 and N2 go there: if it"
+                                + " does, CMP is asked for.");
+        assertThat(Job.lines(rule, US, along("kind: ceiling-void", sheath("CMP"), net(1))))
+                .isEmpty();
+        assertThat(Job.lines(rule, US, along("kind: ceiling-void, air-handling: no", sheath("CMR"), net(1))))
+                .isEmpty();
+        assertThat(Job.lines(rule, along("kind: ceiling-void", sheath("Cca-s1b,d2,a2"), net(1))))
+                .isEmpty();
     }
 
     private static final String UNSCREENED =
@@ -245,6 +264,14 @@ class LayingRulesTest {
         assertThat(Job.lines("mains-with-signal", along("kind: tray", UNSCREENED, net(1) + MAINS)))
                 .isEmpty();
         assertThat(Job.lines("mains-with-signal", along("kind: conduit", UNSCREENED, MAINS)))
+                .isEmpty();
+        String loose = "M1: {type: mains-3x1.5, from: unknown, to: unknown, via: [p]}\n";
+        assertThat(Job.lines("mains-with-signal", along("kind: conduit", UNSCREENED, net(1) + loose)))
+                .as("found in the wall, nobody knows where it goes")
+                .containsExactly("stop p has mains in one conduit with signal: M1 with N1.");
+        String unknown = "X1: {from: unknown, to: unknown, via: [p]}\n";
+        assertThat(Job.lines("mains-with-signal", along("kind: conduit", UNSCREENED, MAINS + unknown)))
+                .as("nobody knows what it carries")
                 .isEmpty();
     }
 
@@ -320,6 +347,10 @@ class LayingRulesTest {
                         way("[p, last]").replace("{from: beyond, to: here", "{from: beyond, to: side")))
                 .containsExactly(
                         "fix The way of N1 has a gap: p (here to there) does not lead to last (beyond to side).");
+        assertThat(Job.lines("cable-way-broken", way("[p, back, p]")))
+                .as("the second time it runs along p")
+                .containsExactly(
+                        "fix The way of N1 has a gap: back (there to side) does not lead to p (here to there).");
         assertThat(Job.lines(
                         "cable-way-broken",
                         way("[p, back, last]").replace("two: {model: box, at: there}", "two: {model: box, at: here}")))

@@ -2,6 +2,7 @@ package housewright.check.cable;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -75,6 +76,19 @@ class LengthRulesTest {
                 .singleElement()
                 .asString()
                 .startsWith("fix ");
+    }
+
+    @Test
+    void aFormatThatIsNotTheHousesIsNamedForWhatItIs() {
+        assertThat(Job.lines("cable-too-long-for-sdi", "picture: 1080p50", sdi("1080p59.94, 2160p60", "rg-6", 90)))
+                .singleElement()
+                .asString()
+                .contains("(1080p59.94, the lowest that both ends do)");
+        assertThat(Job.lines(
+                        "cable-too-long-for-sdi", "picture: 1080p60", sdi("1080p25, 1080p50, 2160p50", "rg-6", 90)))
+                .singleElement()
+                .asString()
+                .contains("(1080p50, the highest not above the house's that both ends do)");
     }
 
     @Test
@@ -152,6 +166,22 @@ class LengthRulesTest {
                 .singleElement()
                 .asString()
                 .startsWith("note ");
+    }
+
+    @Test
+    void aTightenedLimitHoldsAtEveryRate() {
+        String hdmi = "rules: {tighten: {cable-too-long-for-hdmi: 2 m}}, picture: ";
+        for (String format : List.of("1080p50", "1920x1200p60", "2160p30", "2160p60")) {
+            assertThat(Job.lines("cable-too-long-for-hdmi", hdmi + format, hdmi(format, "hdmi", 2)))
+                    .isEmpty();
+            assertThat(Job.lines("cable-too-long-for-hdmi", hdmi + format, hdmi(format, "hdmi", 2.5)))
+                    .hasSize(1);
+        }
+        String usb = "rules: {tighten: {cable-too-long-for-usb: 2 m}}";
+        assertThat(Job.lines("cable-too-long-for-usb", usb, usb(", rate: 5 Gbit/s", "usb-3", 2)))
+                .isEmpty();
+        assertThat(Job.lines("cable-too-long-for-usb", usb, usb(", rate: 5 Gbit/s", "usb-3", 2.5)))
+                .hasSize(1);
     }
 
     private static String usb(String rate, String type, double length) {

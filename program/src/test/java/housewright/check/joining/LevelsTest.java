@@ -3,6 +3,10 @@ package housewright.check.joining;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import housewright.model.Clock;
+import housewright.model.Equipment;
+import housewright.model.Setting;
+import housewright.model.change.Change;
 import housewright.unit.Level;
 import housewright.unit.Sensitivity;
 import housewright.unit.Unit;
@@ -275,5 +279,32 @@ class LevelsTest {
         assertThat(on.but("model: mic-ribbon", "model: bass-guitar").lines(rule))
                 .containsExactly("fix: Phantom power is set on at desk, mic 1, and mic, out is not balanced, so its"
                         + " output gets the whole of it.");
+        assertThat(on.but("model: mic-ribbon", "model: radio-receiver-digital-1")
+                        .lines(rule))
+                .containsExactly(
+                        "fix: Phantom power is set on at desk, mic 1, and mic, out is a line output, which has no"
+                                + " use for it; not every one stands it.");
+    }
+
+    @Test
+    void switchingPhantomPowerLeavesWhatElseIsSet() {
+        String rule = "phantom-harms";
+        Joined on = CONDENSER
+                .but("model: condenser-gooseneck", "model: mic-ribbon")
+                .but("gain: 30 dB", "gain: 30 dB, phantom: on, sample-rate: 48 kHz, clock: master");
+        Setting was = ((Equipment) ((Change.Put) on.findings(rule)
+                                .getFirst()
+                                .fixes()
+                                .getFirst()
+                                .changes()
+                                .getFirst())
+                        .entity())
+                .set()
+                .values()
+                .iterator()
+                .next();
+        assertThat(was.phantom()).isFalse();
+        assertThat(was.sampleRate()).isNotNull();
+        assertThat(was.clock()).isEqualTo(Clock.MASTER);
     }
 }

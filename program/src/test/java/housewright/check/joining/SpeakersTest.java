@@ -100,6 +100,13 @@ class SpeakersTest {
         assertThat(power(29).lines(rule)).singleElement().asString().startsWith("fix: ");
         assertThat(power(375).lines(rule)).isEmpty();
         assertThat(power(376).lines(rule)).singleElement().asString().contains("it clips");
+        String eight = "impedance: 8 ohm, power: ";
+        assertThat(low("min-load: 4 ohm, power: 300 W", eight + "59 W", eight + "29 W")
+                        .lines(rule))
+                .as("the worse of two")
+                .singleElement()
+                .asString()
+                .startsWith("fix: amp, out 1 can give 150 W to right, in");
     }
 
     private static Joined power(int watts) {
@@ -185,6 +192,20 @@ class SpeakersTest {
                 .isEmpty();
     }
 
+    /** 1000 W at 100 V go down to V²/P = 10 ohm, as a plain amplifier does: the stated voltage tells them apart. */
+    @Test
+    void aBigLineAmplifierIsNoPlainOne() {
+        Joined big = line(1000, "42.2 dBu", 10, 10)
+                .but(
+                        "out: {out: speaker, connector: terminals, max",
+                        "out: {out: speaker, connector: terminals, nominal: 42.2 dBu, max");
+        assertThat(big.lines("line-loudspeaker-mixed")).isEmpty();
+        assertThat(big.lines("line-taps-over-rating")).isEmpty();
+        assertThat(big.but("power: 1000 W, min-load: 10.00", "power: 20 W, min-load: 10.00")
+                        .lines("line-taps-over-rating"))
+                .hasSize(1);
+    }
+
     @Test
     void aProjectMayPlanWithLess() {
         assertThat(line(50, "42.2 dBu", 20, 20)
@@ -236,7 +257,35 @@ class SpeakersTest {
                         .but("min-load: 83.33 ohm", "min-load: 4 ohm")
                         .lines(rule))
                 .containsExactly("stop: s 0 and 1 more are with a line transformer on amp, out, which is made for a few"
-                        + " ohms: it is all but silent there.");
+                        + " ohms: they are 13 dB below its tap there."); // 120 W into 4 ohm are 21.9 V
+    }
+
+    /** 600 W at 70.7 V are 8.3 ohm (R = V²/P): a least load like a plain amplifier's, on a line all the same. */
+    @Test
+    void aBigAmplifierForALineIsNoPlainOne() {
+        Joined big = line(600, "39.21 dBu", 10, 20).but("min-load: 16.67 ohm", "min-load: 8.3 ohm");
+        Joined seventy = new Joined(big.text().replace("nominal: 42.2 dBu", "nominal: 39.21 dBu"));
+        assertThat(seventy.lines("line-loudspeaker-mixed")).isEmpty();
+        assertThat(seventy.lines("line-taps-over-rating")).isEmpty();
+        assertThat(new Joined(seventy.text().replace("power: 20 W", "power: 700 W")).lines("line-taps-over-rating"))
+                .singleElement()
+                .asString()
+                .startsWith("stop: ");
+    }
+
+    /** Power goes with the square of the voltage: 100 V on a tap for 70.7 V is 2 times, 70.7 V on one for 100 V is 3 dB less. */
+    @Test
+    void aTransformerIsForOneVoltage() {
+        String rule = "line-loudspeaker-mixed";
+        Joined hot = line(120, "42.2 dBu", 6).but("nominal: 42.2 dBu", "nominal: 39.21 dBu");
+        assertThat(hot.lines(rule))
+                .containsExactly(
+                        "stop: s 0 is made for 70 V, on the 100 V line of amp, out: it takes 2.0 times the power"
+                                + " of its tap.");
+        assertThat(line(120, "39.21 dBu", 6).lines(rule))
+                .containsExactly(
+                        "note: s 0 is made for 100 V, on the 70 V line of amp, out: it plays 3 dB below its tap.");
+        assertThat(line(120, "42.5 dBu", 6).lines(rule)).isEmpty();
     }
 
     @Test

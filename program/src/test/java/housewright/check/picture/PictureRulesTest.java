@@ -126,6 +126,13 @@ class PictureRulesTest {
     }
 
     @Test
+    void aFeedThatDoesNotSayThatItIsAPicture() {
+        Small silent = camera("2160p50").but("to: left.picture, carries: picture}", "to: left.picture}");
+        assertThat(silent.lines("no-common-picture-format"))
+                .isEqualTo(camera("2160p50").lines("no-common-picture-format"));
+    }
+
+    @Test
     void theBreakMayLieBehindWhatBothTakeOneByOne() {
         assertThat(CLEAN.but(
                                 "sdi: {in: sdi, connector: BNC, formats: [720p50, 1080p50]}",
@@ -170,6 +177,18 @@ class PictureRulesTest {
         assertThat(LinkRates.least(List.of(VideoFormat.parse(format)))).isEqualTo(gigabits, within(1e-9));
         assertThat(LinkRates.most(List.of(VideoFormat.parse(format), VideoFormat.parse("1920x1200p60"))))
                 .isEqualTo(gigabits, within(1e-9));
+    }
+
+    @Test
+    void aMixerBelowTheHouseIsItselfToBlame() {
+        Small above = CLEAN.but("picture: 1080p50", "picture: 2160p50")
+                .but("formats: [1080i50, 1080p50]}, serial", "formats: [1080p50, 2160p50]}, serial");
+        assertThat(above.lines("mixer-source-off-format")).isEmpty();
+        assertThat(above.lines("path-below-house-format"))
+                .singleElement()
+                .asString()
+                .contains(
+                        "mixer, sdi 1 does not take the house format 2160p50 (2.97 Gbit/s at most, 11.9 needed): camera");
     }
 
     @Test
@@ -254,6 +273,13 @@ class PictureRulesTest {
                         .lines("protected-picture"))
                 .as("straight to a screen")
                 .isEmpty();
+        assertThat(on.but("hdmi: {in: hdmi, connector: HDMI-A}", "hdmi: {in: hdmi, connector: HDMI-A, hdcp: no}")
+                        .but("  film: {from: film.play, to: right.picture, carries: picture}\n", "")
+                        .lines("protected-picture"))
+                .as("plugged in, and no feed asks for it")
+                .containsExactly(
+                        "fix [equipment mixer, equipment film] film sends a protected picture (HDCP) into mixer,"
+                                + " hdmi, which refuses it: it stays black there.");
     }
 
     @Test
@@ -325,6 +351,17 @@ class PictureRulesTest {
                         "note [equipment split, equipment left, equipment right] The screens behind split do not take the"
                                 + " same formats (left and right) and have 1080p50 and 720p50 in common: the source is told of one"
                                 + " screen's only.");
+        Small behindTheMixer = CLEAN.but("C2: {from: film.hdmi, to: mixer.hdmi}", "C2: {from: film.hdmi, to: early.in}")
+                .but("  C3:", "  C9: {from: early.out-1, to: mixer.hdmi}\n  C3:")
+                .but(
+                        "  split: {model: splitter}",
+                        "  split: {model: splitter}\n  early: {model: splitter}\n  desk-screen: {model: old-screen}")
+                .but("  C4:", "  C10: {from: early.out-2, to: desk-screen.hdmi-1}\n  C4:")
+                .but("  left: [\"hdmi-1:v", "  desk-screen: [\"hdmi-1:v -> picture\"]\n  left: [\"hdmi-1:v")
+                .but("feeds:\n", "feeds:\n  desk: {from: film.play, to: desk-screen.picture, carries: picture}\n");
+        assertThat(behindTheMixer.lines("split-to-unlike-screens"))
+                .as("the mixer asks for itself, not for what is behind it")
+                .isEmpty();
     }
 
     @Test

@@ -51,6 +51,40 @@ class SoundRulesTest {
                         .getFirst()
                         .message())
                 .contains("72 dB SPL (assumed: a talker)");
+        Finding assumed =
+                find(rule, but("in-2: {gain: 46 dB}", "in-2: {gain: 80 dB}")).getFirst();
+        assertThat(assumed.evidence().getFirst().found()).isLessThan(MicrophoneClips.PEAKS_DB);
+        assertThat(assumed.severity()).isEqualTo(Severity.NOTE); // nobody has said how loud it is there
+    }
+
+    /** Without its channel a microphone gets as far as the desk's link, and what is wrong up to there is told. */
+    @Test
+    void aWayThatStopsIsFollowedAsFarAsItLeads() {
+        String link = "    - link:%d -> ch-%d\n";
+        String loud = but(
+                SPEECH,
+                "speech: {model: condenser-gooseneck, at: platform, set: {pickup: {level: 90 dB SPL}}}",
+                link.formatted(2, 2),
+                "");
+        assertThat(said(new MicrophoneClips(), loud)).isEqualTo(said(new MicrophoneClips(), speechAt("90 dB SPL")));
+        String quiet = "voice: {model: mic-dynamic-vocal, at: platform, set: {pickup: {level: 58 dB SPL}}}";
+        String broken = but(VOICE, quiet, link.formatted(1, 1), "");
+        for (Rule rule : java.util.List.of(new MicrophoneInNoise(), new PreampGainShort())) {
+            assertThat(said(rule, broken)).hasSize(1).isEqualTo(said(rule, but(VOICE, quiet)));
+        }
+        String loop = but(
+                "C4: {from: box.out-1, to: main.in}",
+                "",
+                "C5: {from: box.out-2, to: fill.in}",
+                "",
+                "- \"ch-{1..2} -> mix-3\"\n",
+                "- ch-2 -> mix-3\n");
+        assertThat(said(new LoopLacksVoice(), loop))
+                .contains("fix voice of hall is missing from the hearing loop, where speech is heard.");
+        assertThat(mended(new LoopLacksVoice(), loop)).isEmpty();
+        assertThat(find(new LoopLacksVoice(), but("C1: {from: voice.out, to: box.in-1}", "")))
+                .as("that it does not arrive anywhere is told by its feed")
+                .isEmpty();
     }
 
     /** 1.8 mV/Pa is -52.68 dBu at 94 dB SPL; the box's noise is -126 dBu. 40 dB over it is reached at 60.68 dB SPL. */
@@ -136,6 +170,13 @@ class SoundRulesTest {
                 .singleElement()
                 .asString()
                 .endsWith("even at full scale it arrives 12.1 dB too low.");
+        String unlike = but("\"in-{L,R}\": {gain: -2 dB}", "in-L: {gain: 1 dB}, in-R: {gain: 6 dB}");
+        Finding worst = find(rule, unlike).getFirst();
+        assertThat(worst.severity())
+                .as("by 3 dB on the left, 8 dB on the right")
+                .isEqualTo(Severity.FIX);
+        assertThat(worst.message()).endsWith("its peaks clip by 8 dB.");
+        assertThat(mended(rule, unlike)).isEmpty();
     }
 
     /** An analogue desk is counted with 18 dB over its nominal 4 dBu, not with the 24 dBu at which it clips. */
@@ -276,6 +317,7 @@ class SoundRulesTest {
         Finding found = find(rule, none).getFirst();
         assertThat(found.evidence().getFirst().found()).isCloseTo(34.96, within(0.01));
         assertThat(found.fixes().getFirst().words()).startsWith("Set the delay to desk, link channel 2 to 45 ms");
+        assertThat(found.message()).endsWith("and it plays no later.");
         assertThat(mended(rule, none)).isEmpty();
         assertThat(mended(rule, but(wait, other.formatted("90")))).isEmpty();
     }

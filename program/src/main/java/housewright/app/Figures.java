@@ -1,27 +1,27 @@
-package housewright.cli;
+package housewright.app;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.jspecify.annotations.Nullable;
 
 /** How figures are said. The same in every locale, and quick: it is used for every step of every path. */
-final class Figures {
+public final class Figures {
     private Figures() {}
 
-    static String milliseconds(long nanos) {
+    public static String milliseconds(long nanos) {
         return fixed(nanos / 1e6, 2) + "\u00A0ms";
     }
 
-    static String decibels(double gain) {
+    public static String decibels(double gain) {
         String text = trimmed(gain, 1);
         return (text.startsWith("-") || text.equals("0") ? text : "+" + text) + "\u00A0dB";
     }
 
-    static String headroom(double decibels) {
+    public static String headroom(double decibels) {
         return trimmed(decibels, 1) + "\u00A0dB";
     }
 
-    static String money(BigDecimal amount, @Nullable String currency) {
+    public static String money(BigDecimal amount, @Nullable String currency) {
         BigDecimal rounded = amount.setScale(2, RoundingMode.HALF_UP);
         String text = rounded.stripTrailingZeros().scale() <= 0
                 ? rounded.setScale(0, RoundingMode.HALF_UP).toPlainString()
@@ -29,14 +29,14 @@ final class Figures {
         return currency == null ? text : text + "\u00A0" + currency;
     }
 
-    static String minutes(int minutes) {
+    public static String minutes(int minutes) {
         if (minutes < 60) {
             return minutes + "\u00A0min";
         }
         return minutes / 60 + "\u00A0h" + (minutes % 60 == 0 ? "" : "\u00A0" + minutes % 60 + "\u00A0min");
     }
 
-    static String trimmed(double value, int decimals) {
+    public static String trimmed(double value, int decimals) {
         String text = fixed(value, decimals);
         if (text.indexOf('.') < 0) {
             return text;
@@ -49,7 +49,7 @@ final class Figures {
     }
 
     /** Halves away from zero; no minus before a zero. */
-    static String fixed(double value, int decimals) {
+    public static String fixed(double value, int decimals) {
         long scale = 1;
         for (int i = 0; i < decimals; i++) {
             scale *= 10;

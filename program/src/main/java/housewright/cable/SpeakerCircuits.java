@@ -1,9 +1,5 @@
-package housewright.check.joining;
+package housewright.cable;
 
-import housewright.cable.Cabling;
-import housewright.cable.Joint;
-import housewright.cable.Lead;
-import housewright.cable.Plug;
 import housewright.model.Join;
 import housewright.model.LocalRef;
 import housewright.model.Model;

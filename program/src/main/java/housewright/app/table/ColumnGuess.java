@@ -1,0 +1,239 @@
+package housewright.app.table;
+
+import housewright.file.EntityCells.Reading;
+import housewright.file.Naming;
+import housewright.model.Project;
+import housewright.study.Study;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Guesses which column of a table each column of somebody else's list is: by the words over it, then by what its cells
+ * look like.
+ */
+public final class ColumnGuess {
+    /** Enough to see what a column holds. */
+    private static final int LOOKED_AT = 40;
+
+    /**
+     * A guess.
+     *
+     * @param head what stands over each column; none where the list has no head
+     * @param columns our column for each of theirs; empty where it is none
+     * @param rows the rows without the head
+     */
+    public record Guess(List<String> head, List<String> columns, List<List<String>> rows) {
+        public Guess {
+            head = List.copyOf(head);
+            columns = List.copyOf(columns);
+            rows = List.copyOf(rows);
+        }
+
+        /** The same rows, read with other columns. */
+        public Guess with(List<String> others) {
+            return new Guess(head, others, rows);
+        }
+    }
+
+    private final Study study;
+    private final Table table;
+    private final List<Tables.Column> columns = new ArrayList<>();
+    private final Map<Naming, Set<String>> known = new HashMap<>();
+
+    private ColumnGuess(Study study, Table table) {
+        this.study = study;
+        this.table = table;
+        if (table != Table.PATCH) {
+            columns.add(new Tables.Column(Tables.ID, "Id", null, true, false, true, false, List.of(), null));
+        }
+        Tables.columns(table).stream().filter(column -> !column.derived()).forEach(columns::add);
+    }
+
+    public static Guess of(Study study, Table table, String text) {
+        return of(study, table, PastedText.rows(text));
+    }
+
+    /** @param rows cells of any sheet, a head among them or not */
+    public static Guess of(Study study, Table table, List<List<String>> rows) {
+        return new ColumnGuess(study, table).guess(rows);
+    }
+
+    private Guess guess(List<List<String>> rows) {
+        if (rows.isEmpty()) {
+            return new Guess(List.of(), List.of(), List.of());
+        }
+        int width = rows.stream().mapToInt(List::size).max().orElse(0);
+        List<String> first = padded(rows.getFirst(), width);
+        boolean headed = isHead(first, rows);
+        List<List<String>> body = (headed ? rows.subList(1, rows.size()) : rows)
+                .stream().map(row -> padded(row, width)).toList();
+        Map<Integer, String> found = new TreeMap<>();
+        record Pair(int theirs, String ours, double score) {}
+        List<Pair> pairs = new ArrayList<>();
+        for (int i = 0; i < width; i++) {
+            int at = i;
+            List<String> cells = body.stream()
+                    .map(row -> row.get(at))
+                    .filter(cell -> !cell.isEmpty())
+                    .limit(LOOKED_AT)
+                    .toList();
+            for (int c = 0; c < columns.size(); c++) {
+                Tables.Column column = columns.get(c);
+                int word = headed ? HeadWords.fit(table, column, first.get(i)) : 0;
+                double shape = cells.isEmpty() || !mayBeGuessed(column) ? 0 : shape(column, cells);
+                double score = word * 2 + (word == 0 && shape < 0.6 ? 0 : shape) - c * 1e-3;
+                if (word > 0 || (shape >= 0.6 && !isWorded(headed, first.get(i)))) {
+                    pairs.add(new Pair(i, column.key(), score));
+                }
+            }
+        }
+        pairs.sort((a, b) -> Double.compare(b.score(), a.score()));
+        for (Pair pair : pairs) {
+            if (!found.containsKey(pair.theirs()) && !found.containsValue(pair.ours())) {
+                found.put(pair.theirs(), pair.ours());
+            }
+        }
+        List<String> ours = new ArrayList<>();
+        for (int i = 0; i < width; i++) {
+            ours.add(found.getOrDefault(i, ""));
+        }
+        return new Guess(headed ? first : List.of(), ours, body);
+    }
+
+    /** What nobody writes into a list without a word over it is not looked for. */
+    private static boolean mayBeGuessed(Tables.Column column) {
+        return column.first() || column.key().equals("ip");
+    }
+
+    /** Somebody has written what it is, and we have no such column. */
+    private boolean isWorded(boolean headed, String head) {
+        return headed
+                && !head.isBlank()
+                && columns.stream().noneMatch(each -> HeadWords.fit(table, each, head) > 0)
+                && head.length() > 12;
+    }
+
+    private static List<String> padded(List<String> row, int width) {
+        List<String> padded = new ArrayList<>(row);
+        while (padded.size() < width) {
+            padded.add("");
+        }
+        return padded;
+    }
+
+    private boolean isHead(List<String> first, List<List<String>> rows) {
+        long named = first.stream()
+                .filter(head -> columns.stream().anyMatch(column -> HeadWords.fit(table, column, head) > 0))
+                .count();
+        long filled = first.stream().filter(cell -> !cell.isEmpty()).count();
+        return named * 2 >= filled && named > 0 && rows.size() > 1;
+    }
+
+    /** The share of the cells that may stand in the column; no more than a fair guess where anything may. */
+    private double shape(Tables.Column column, Collection<String> cells) {
+        if (column.key().equals(Tables.ID)) {
+            boolean alike = cells.stream().distinct().count() == cells.size();
+            double share = share(cells, cell -> cell.matches("[A-Za-z0-9][A-Za-z0-9-]{0,40}") && !cell.matches("\\d+"));
+            return alike ? share * 0.7 : 0;
+        }
+        Naming naming = column.names();
+        if (naming != null && naming.isWithinAThing()) {
+            return share(
+                    cells,
+                    cell -> cell.matches("[^.\\s]+\\.[^.\\s]+")
+                            && things().contains(cell.substring(0, cell.indexOf('.'))));
+        }
+        if (naming != null && naming != Naming.SUBJECT) {
+            Set<String> ids = known.computeIfAbsent(naming, each -> Words.of(study, each));
+            return share(cells, cell -> ids.contains(Words.plain(cell)));
+        }
+        if (!column.words().isEmpty()) {
+            return share(cells, cell -> column.words().contains(cell.toLowerCase(Locale.ROOT)));
+        }
+        if (column.key().equals("ip")) {
+            return share(cells, cell -> cell.matches("\\d{1,3}(\\.\\d{1,3}){3}"));
+        }
+        boolean anything = reads(column, "no such thing at all");
+        return anything ? 0 : share(cells, cell -> !cell.matches("\\d+") && reads(column, cell)) * 0.9;
+    }
+
+    private Set<String> things() {
+        return study.project().equipment().keySet();
+    }
+
+    private boolean reads(Tables.Column column, String cell) {
+        return Rows.read(table, "x", null, Map.of(column.key(), cell)) instanceof Reading.Read
+                || !isRefusedFor(column, cell);
+    }
+
+    private boolean isRefusedFor(Tables.Column column, String cell) {
+        return Rows.read(table, "x", null, Map.of(column.key(), cell)) instanceof Reading.Refused refused
+                && refused.errors().stream().anyMatch(error -> error.path().startsWith(column.key()));
+    }
+
+    private static double share(Collection<String> cells, java.util.function.Predicate<String> fits) {
+        return cells.stream().filter(fits).count() / (double) cells.size();
+    }
+
+    /** What people write for the ids of a project. */
+    static final class Words {
+        private Words() {}
+
+        static String plain(String text) {
+            return Edits.slug(text);
+        }
+
+        static Set<String> of(Study study, Naming naming) {
+            return byWord(study, naming).keySet();
+        }
+
+        /** Ids by what they are written like: by themselves, and types by their names. */
+        static Map<String, String> byWord(Study study, Naming naming) {
+            Project project = study.project();
+            Map<String, String> words = new LinkedHashMap<>();
+            switch (naming) {
+                case MODEL ->
+                    study.types().modelIds().forEach(id -> {
+                        words.put(plain(id), id);
+                        study.types()
+                                .findModel(id)
+                                .map(model -> model.name())
+                                .ifPresent(name -> words.putIfAbsent(plain(name), id));
+                    });
+                case CABLE_TYPE ->
+                    study.types().cableTypeIds().forEach(id -> {
+                        words.put(plain(id), id);
+                        study.types()
+                                .findCableType(id)
+                                .map(type -> type.name())
+                                .ifPresent(name -> words.putIfAbsent(plain(name), id));
+                    });
+                case ADAPTER -> study.types().adapterIds().forEach(id -> words.put(plain(id), id));
+                default ->
+                    naming.sections()
+                            .forEach(section -> Table.find(section)
+                                    .map(each -> Rows.of(project, each).keySet())
+                                    .orElse(Set.of())
+                                    .forEach(id -> words.putIfAbsent(plain(id), id)));
+            }
+            return words;
+        }
+
+        static String all(Collection<String> words) {
+            return words.stream().collect(Collectors.joining(", "));
+        }
+
+        static @Nullable String id(Study study, Naming naming, String written) {
+            return byWord(study, naming).get(plain(written));
+        }
+    }
+}

@@ -1,0 +1,16 @@
+package housewright.web;
+
+import housewright.app.Projects;
+import java.time.ZoneId;
+
+/** What every route may need. */
+record Common(
+        Projects projects,
+        Assets assets,
+        Door door,
+        Guard guard,
+        SharedLinks links,
+        Live live,
+        ZoneId zone,
+        Addresses addresses,
+        Serving serving) {}

@@ -1,0 +1,95 @@
+package housewright.web;
+
+import housewright.app.OpenProject;
+import io.javalin.http.sse.SseClient;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.TimeUnit;
+
+/** The open windows, and telling them that a project has changed. */
+final class Live implements AutoCloseable {
+    /** Often enough that no proxy or phone gives the connection up, and that a closed window is noticed. */
+    private static final int BEAT_SECONDS = 20;
+
+    private static final int MOST_WINDOWS = 500;
+
+    private final Map<String, Set<Window>> windows = new ConcurrentHashMap<>();
+    private final Set<String> watched = ConcurrentHashMap.newKeySet();
+    /** Sending waits for slow readers, so never on the thread that edits. */
+    private final ExecutorService senders = Executors.newVirtualThreadPerTaskExecutor();
+
+    private final ScheduledExecutorService beat = Executors.newSingleThreadScheduledExecutor(
+            Thread.ofPlatform().daemon().name("live").factory());
+
+    private record Window(SseClient client, Session session) {}
+
+    private final Door door;
+    private final ScheduledFuture<?> beating;
+
+    Live(Door door) {
+        this.door = door;
+        this.beating = beat.scheduleWithFixedDelay(this::beat, BEAT_SECONDS, BEAT_SECONDS, TimeUnit.SECONDS);
+    }
+
+    /** Tells this window of each revision from now on, until it goes. */
+    void join(OpenProject project, SseClient client, Session session) {
+        if (windows.values().stream().mapToInt(Set::size).sum() >= MOST_WINDOWS) {
+            client.close();
+            return;
+        }
+        Window window = new Window(client, session);
+        Set<Window> of = windows.computeIfAbsent(project.id(), id -> ConcurrentHashMap.newKeySet());
+        of.add(window);
+        client.keepAlive();
+        client.onClose(() -> of.remove(window));
+        if (watched.add(project.id())) {
+            project.watch((before, now, step) -> tell(project.id(), now.revision()));
+        }
+        send(window, "open", Long.toString(project.now().revision()));
+    }
+
+    private void tell(String project, long revision) {
+        for (Window window : windows.getOrDefault(project, Set.of())) {
+            send(window, "changed", Long.toString(revision));
+        }
+    }
+
+    private void send(Window window, String event, String data) {
+        senders.execute(() -> {
+            if (door.stillWelcome(window.session())) {
+                window.client().sendEvent(event, data);
+            } else {
+                window.client().close();
+            }
+        });
+    }
+
+    private void beat() {
+        List<Window> all = new ArrayList<>();
+        windows.values().forEach(all::addAll);
+        for (Window window : all) {
+            senders.execute(() -> {
+                if (door.stillWelcome(window.session())) {
+                    window.client().sendComment("");
+                } else {
+                    window.client().close();
+                }
+            });
+        }
+    }
+
+    @Override
+    public void close() {
+        beating.cancel(false);
+        beat.shutdownNow();
+        windows.values().forEach(of -> of.forEach(window -> window.client().close()));
+        senders.shutdown();
+    }
+}

@@ -1,0 +1,55 @@
+package housewright.web;
+
+import housewright.web.page.Frame;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The pages of a project, in the order of the job; the rail shows those that are there. */
+enum Page {
+    OVERVIEW("Overview", "", 0),
+    VENUE("Venue", "/table/places", 1),
+    EQUIPMENT("Equipment", "/equipment", 1),
+    CABLES("Cables", "/cables", 1),
+    PATCH("Patch", "/patch", 1),
+    FEEDS("Feeds", "/feeds", 1),
+    FINDINGS("Findings", "/findings", 2),
+    PEOPLE("People and dates", "/people", 3),
+    QUESTIONS("Questions", "/questions", 4),
+    HISTORY("History", "/history", 5);
+
+    private final String label;
+    private final String path;
+    private final int group;
+
+    Page(String label, String path, int group) {
+        this.label = label;
+        this.path = path;
+        this.group = group;
+    }
+
+    String label() {
+        return label;
+    }
+
+    /** After the address of the project. */
+    String path() {
+        return path;
+    }
+
+    static List<Frame.Group> rail(String job, @Nullable Page here, Counts counts) {
+        return List.of(values()).stream()
+                .collect(java.util.stream.Collectors.groupingBy(
+                        page -> page.group, java.util.TreeMap::new, java.util.stream.Collectors.toList()))
+                .values()
+                .stream()
+                .map(pages -> new Frame.Group(pages.stream()
+                        .map(page -> new Frame.Entry(page.label, job + page.path, page == here, counts.of(page)))
+                        .toList()))
+                .toList();
+    }
+
+    /** What waits on each page, in figures. */
+    interface Counts {
+        String of(Page page);
+    }
+}

@@ -1,0 +1,26 @@
+package housewright.web;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** All that the server answers to, and who may ask it. */
+final class Routes {
+    private Routes() {}
+
+    static List<Route> all() {
+        return Stream.of(
+                        DoorPages.routes(),
+                        ProjectPages.routes(),
+                        OverviewPages.routes(),
+                        OriginFile.routes(),
+                        FindingPages.routes(),
+                        FeedPages.routes(),
+                        QuestionPages.routes(),
+                        HistoryPages.routes(),
+                        SharingPages.routes(),
+                        TablePages.routes(),
+                        JoinPages.routes())
+                .flatMap(List::stream)
+                .toList();
+    }
+}

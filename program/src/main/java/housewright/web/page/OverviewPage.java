@@ -1,0 +1,233 @@
+package housewright.web.page;
+
+import housewright.app.Now;
+import housewright.app.ProjectStore.Revision;
+import housewright.finding.Severity;
+import housewright.model.Event;
+import housewright.model.Project;
+import housewright.model.Question;
+import housewright.model.Words;
+import housewright.signal.FeedProof;
+import housewright.signal.Moment;
+import housewright.study.Study;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How far the job is from its first service.
+ *
+ * @param answer in a sentence
+ * @param under what the title line leaves out: stage, and the hall as it is today
+ * @param facts figures, each leading to its page
+ * @param seenUpTo the revision that the person looked at last; 0 where never
+ * @param news steps since, newest first
+ * @param more how many steps since are not among them
+ * @param file what is to be said of the file that the project was begun from; null where nothing is
+ * @param begin what an empty project wants first; empty where it is not empty
+ */
+public record OverviewPage(
+        String answer,
+        String under,
+        List<Fact> facts,
+        long seenUpTo,
+        List<Step> news,
+        long more,
+        @Nullable FileNews file,
+        boolean begin) {
+    private static final int MOST_NEWS = 12;
+
+    public OverviewPage {
+        facts = List.copyOf(facts);
+        news = List.copyOf(news);
+    }
+
+    /**
+     * @param figure with its unit
+     * @param href the page that it leads to; null where there is none yet
+     */
+    public record Fact(
+            String figure, String words, @Nullable String href) {}
+
+    /** A step of the history. */
+    public record Step(long revision, String says, String who, String when, String href) {}
+
+    /**
+     * @param changed the file is another than when it was taken over or written
+     * @param writable it can be written back
+     */
+    public record FileNews(String name, String words, boolean changed, boolean writable) {}
+
+    /**
+     * @param href where the project's pages begin
+     * @param since steps after the revision looked at last, newest first
+     */
+    public static OverviewPage of(
+            Now now, String href, long seen, List<Revision> since, @Nullable FileNews file, Instant at, ZoneId zone) {
+        Study study = now.study();
+        Project project = now.project();
+        LocalDate today = LocalDate.ofInstant(at, zone);
+        List<Fact> facts = new ArrayList<>();
+        feeds(study, href, facts);
+        findings(study, href, facts);
+        questions(project, href, today, facts);
+        days(project, LocalDateTime.ofInstant(at, zone), facts);
+        figures(study, href, facts);
+        List<Step> news = since.stream()
+                .limit(MOST_NEWS)
+                .map(each -> step(each, href, at, zone))
+                .toList();
+        return new OverviewPage(
+                study.verdict().sentence() + ".",
+                under(study),
+                facts,
+                seen,
+                news,
+                since.size() - news.size(),
+                file,
+                project.equipment().isEmpty() && project.feeds().isEmpty());
+    }
+
+    static Step step(Revision revision, String href, Instant at, ZoneId zone) {
+        return new Step(
+                revision.number(),
+                revision.what().says(),
+                revision.what().author(),
+                Dates.ago(revision.what().at(), at, zone),
+                href + "/history/" + revision.number());
+    }
+
+    private static String under(Study study) {
+        String stage = "Stage: " + study.project().about().stage().word() + ".";
+        if (study.project().feeds().isEmpty()) {
+            return stage;
+        }
+        return stage + " " + study.at(Moment.today()).verdict().sentence() + ".";
+    }
+
+    private static void feeds(Study study, String href, List<Fact> facts) {
+        if (study.proofs().isEmpty()) {
+            facts.add(new Fact("No", "feeds entered yet; a feed says what must arrive where", href + "/feeds"));
+            return;
+        }
+        int proven = study.verdict().proven();
+        int asked = study.verdict().asked();
+        long early = study.proofs().stream()
+                .filter(proof -> !proof.proven() && !proof.pairs().isEmpty())
+                .filter(study::isNotYetDue)
+                .count();
+        String more = early == 0 ? "" : ", " + early + " of the others not due at this stage";
+        facts.add(new Fact(proven + " of " + asked, "feeds proven in the target" + more, href + "/feeds"));
+        long unmended = study.proofs().stream()
+                .filter(proof -> !proof.proven() && !proof.pairs().isEmpty())
+                .filter(proof -> study.findExemption(proof).isEmpty())
+                .count();
+        if (unmended > 0) {
+            Optional<FeedProof> worst = study.proofs().stream()
+                    .filter(proof -> !proof.proven() && !proof.pairs().isEmpty())
+                    .max(Comparator.comparing(FeedProof::state));
+            facts.add(new Fact(
+                    Long.toString(unmended),
+                    (unmended == 1 ? "feed to mend" : "feeds to mend, the worst first") + ": "
+                            + worst.map(proof -> proof.feed().id()).orElse(""),
+                    worst.map(proof -> href + "/feeds/" + proof.feed().id()).orElse(href + "/feeds")));
+        }
+    }
+
+    private static void findings(Study study, String href, List<Fact> facts) {
+        long stop = count(study, Severity.STOP);
+        long fix = count(study, Severity.FIX);
+        long notes = count(study, Severity.NOTE);
+        facts.add(new Fact(
+                Long.toString(stop),
+                stop == 1 ? "finding stops the job" : "findings stop the job",
+                href + "/findings#stop"));
+        facts.add(new Fact(Long.toString(fix), "to fix before the visit", href + "/findings#fix"));
+        int later = study.findings().notYetDue().size();
+        facts.add(new Fact(
+                Long.toString(notes),
+                (notes == 1 ? "note" : "notes")
+                        + (later == 0 ? "" : "; " + later + " more findings due at a later stage"),
+                href + "/findings#note"));
+    }
+
+    private static long count(Study study, Severity severity) {
+        return study.findings().count(severity);
+    }
+
+    private static void questions(Project project, String href, LocalDate today, List<Fact> facts) {
+        List<Question> open = project.questions().values().stream()
+                .filter(question ->
+                        question.answer() == null || question.answer().isBlank())
+                .toList();
+        long late = open.stream()
+                .filter(question -> question.due() != null && question.due().isBefore(today))
+                .count();
+        facts.add(new Fact(
+                Integer.toString(open.size()),
+                (open.size() == 1 ? "question open" : "questions open") + (late == 0 ? "" : ", " + late + " overdue"),
+                href + "/questions"));
+    }
+
+    private static void days(Project project, LocalDateTime at, List<Fact> facts) {
+        Optional<Event> deadline = project.events().values().stream()
+                .filter(event -> event.deadline() && event.from() != null)
+                .min(Comparator.comparing(OverviewPage::from));
+        Optional<Event> next = project.events().values().stream()
+                .filter(event -> event.from() != null && event.from().isAfter(at) && !"elsewhere".equals(event.at()))
+                .min(Comparator.comparing(OverviewPage::from));
+        if (deadline.isPresent()) {
+            facts.add(days(deadline.get(), at, "the day that cannot move"));
+        } else {
+            facts.add(new Fact("No", "date that cannot move is entered yet", null));
+        }
+        if (next.isPresent() && !next.equals(deadline)) {
+            facts.add(days(next.get(), at, "the next event in the room"));
+        }
+    }
+
+    private static LocalDateTime from(Event event) {
+        LocalDateTime from = event.from();
+        return from == null ? LocalDateTime.MAX : from;
+    }
+
+    private static Fact days(Event event, LocalDateTime at, String what) {
+        LocalDateTime from = from(event);
+        long days = ChronoUnit.DAYS.between(at.toLocalDate(), from.toLocalDate());
+        String figure = days == 0 ? "Today" : Math.abs(days) + (Math.abs(days) == 1 ? " day" : " days");
+        return new Fact(
+                figure,
+                (days > 0 ? "to " : days < 0 ? "since " : "") + Words.said(event.id()) + ", " + what + ": "
+                        + Dates.moment(from),
+                null);
+    }
+
+    private static void figures(Study study, String href, List<Fact> facts) {
+        int typical = study.typicalModels().size();
+        Set<String> lacking = new LinkedHashSet<>();
+        study.proofs().forEach(proof -> proof.pairs().forEach(pair -> lacking.addAll(pair.lacking())));
+        if (typical > 0) {
+            facts.add(new Fact(
+                    Integer.toString(typical),
+                    typical == 1
+                            ? "type in use has typical figures, to be replaced by the data sheet's"
+                            : "types in use have typical figures, to be replaced by the data sheets'",
+                    null));
+        }
+        if (!lacking.isEmpty()) {
+            facts.add(new Fact(
+                    Integer.toString(lacking.size()),
+                    lacking.size() == 1 ? "figure missing in the proofs" : "figures missing in the proofs",
+                    href + "/feeds#lacking"));
+        }
+    }
+}

@@ -1,0 +1,767 @@
+// The editing tables: keys as in a spreadsheet, one editor that is moved from cell to cell, and every edit sent at once.
+// The server answers with the rows as they are then; nothing is reckoned here.
+
+import { choose } from "./choices.js";
+
+const PLAIN = 1;
+let grid;
+let box;
+let beside;
+let editor = null; // { cell, input, was, list }
+
+export function start() {
+    grid = document.getElementById("grid");
+    if (grid === null || grid.dataset.ready) return;
+    grid.dataset.ready = "yes";
+    box = document.getElementById("grid-box");
+    beside = document.getElementById("beside");
+    editor = null;
+    grid.addEventListener("keydown", onKey);
+    grid.addEventListener("mousedown", onPress);
+    grid.addEventListener("dblclick", (event) => edit(cellOf(event.target)));
+    grid.addEventListener("click", onClick);
+    grid.addEventListener("change", (event) => event.target.type === "checkbox" && mark(event.target));
+    grid.addEventListener("focusin", (event) => keep(cellOf(event.target)));
+    grid.addEventListener("copy", onCopy);
+    grid.addEventListener("paste", onPaste);
+    beside.addEventListener("click", onBesideClick);
+    beside.addEventListener("submit", onBesideSubmit);
+    beside.addEventListener("focusin", onBesideFocus);
+    document.querySelector(".sheet").addEventListener("click", onTool);
+    document.getElementById("filter").addEventListener("input", soon(() => reload(0), 150));
+    document.getElementById("find").addEventListener("submit", (event) => {
+        event.preventDefault();
+        event.stopPropagation();
+        reload(0);
+    });
+    (getComputedStyle(box).overflowY === "visible" ? window : box).addEventListener("scroll", more, { passive: true });
+    const first = rows()[0]?.cells[0] ?? grid.tFoot?.rows[0]?.cells[1];
+    if (first) first.tabIndex = 0;
+    counts();
+    toHash();
+}
+
+start();
+document.addEventListener("htmx:afterSettle", start);
+document.addEventListener("refreshed", () => document.getElementById("grid") && refresh());
+window.addEventListener("hashchange", toHash);
+
+/* Cells */
+
+const rows = () => [...grid.tBodies[0].rows].filter((row) => row.dataset.row !== undefined);
+const cellOf = (target) => (target instanceof Element ? target.closest("#grid tbody :is(td, th), #grid tfoot :is(td, th)") : null);
+const text = (cell) => cell.dataset.typed ?? cell.querySelector(".t")?.textContent ?? "";
+const rowId = (cell) => cell.parentElement.dataset.row;
+const isNew = (cell) => cell.parentElement.classList.contains("new");
+const mayEdit = (cell) =>
+    grid.dataset.edits === "yes" && cell.dataset.column !== "" && !cell.classList.contains("derived") && !cell.closest(".clash-row");
+const shown = (cell) => cell.offsetParent !== null;
+
+function keep(cell) {
+    if (cell === null) return;
+    for (const each of grid.querySelectorAll("[tabindex='0']")) if (each !== cell) each.tabIndex = -1;
+    cell.tabIndex = 0;
+}
+
+function go(cell) {
+    if (!cell) return false;
+    keep(cell);
+    cell.focus({ preventScroll: true });
+    cell.scrollIntoView({ block: "nearest", inline: "nearest" });
+    return true;
+}
+
+function lines() {
+    return [...grid.querySelectorAll("tbody tr[data-row], tfoot tr")];
+}
+
+function beyond(cell, down) {
+    const all = lines();
+    const at = all.indexOf(cell.parentElement) + down;
+    const row = all[Math.max(0, Math.min(all.length - 1, at))];
+    return row?.cells[cell.cellIndex];
+}
+
+function across(cell, step) {
+    let next = cell;
+    do {
+        next = step > 0 ? next.nextElementSibling : next.previousElementSibling;
+    } while (next !== null && !shown(next));
+    return next;
+}
+
+function along(cell, step) {
+    const next = across(cell, step);
+    if (next) return next;
+    const all = lines();
+    const row = all[all.indexOf(cell.parentElement) + step];
+    return row ? (step > 0 ? row.cells[0] : [...row.cells].filter(shown).at(-1)) : null;
+}
+
+function onKey(event) {
+    const cell = cellOf(event.target);
+    if (cell === null) return;
+    if (editor !== null && editor.cell === cell) return onEditKey(event);
+    if (event.target !== cell && event.key !== "Escape" && !event.key.startsWith("Arrow")) return;
+    const command = event.ctrlKey || event.metaKey;
+    const page = Math.max(1, Math.floor(box.clientHeight / (cell.offsetHeight || 28)) - 2);
+    const moves = {
+        ArrowDown: () => beyond(cell, command ? Infinity : 1),
+        ArrowUp: () => beyond(cell, command ? -Infinity : -1),
+        ArrowRight: () => across(cell, 1),
+        ArrowLeft: () => across(cell, -1),
+        PageDown: () => beyond(cell, page),
+        PageUp: () => beyond(cell, -page),
+        Home: () => (command ? lines()[0]?.cells[0] : cell.parentElement.cells[0]),
+        End: () => (command ? lines().at(-1)?.cells[0] : [...cell.parentElement.cells].filter(shown).at(-1)),
+    };
+    if (moves[event.key]) {
+        event.preventDefault();
+        go(moves[event.key]() ?? cell);
+    } else if (event.key === "Tab" && !command) {
+        const next = along(cell, event.shiftKey ? -1 : 1);
+        if (next) {
+            event.preventDefault();
+            go(next);
+        }
+    } else if (event.key === "Escape") {
+        event.preventDefault();
+        document.getElementById("filter").focus();
+    } else if (event.key === "Enter" && command) {
+        event.preventDefault();
+        open(rowId(cell));
+    } else if (event.key === "Enter" || event.key === "F2") {
+        event.preventDefault();
+        if (cell.querySelector("a, button") && !mayEdit(cell)) cell.querySelector("a, button").click();
+        else edit(cell);
+    } else if (event.key === " " && !command) {
+        event.preventDefault();
+        const mine = cell.parentElement.querySelector("input[type=checkbox]");
+        if (mine) {
+            mine.checked = !mine.checked;
+            mark(mine);
+        }
+    } else if ((event.key === "Delete" || event.key === "Backspace") && mayEdit(cell) && cell.dataset.column !== "id") {
+        event.preventDefault();
+        send(cell, "");
+    } else if (event.key.length === PLAIN && !command && !event.altKey && mayEdit(cell)) {
+        event.preventDefault();
+        edit(cell, event.key);
+    }
+}
+
+function onPress(event) {
+    const cell = cellOf(event.target);
+    if (cell === null || event.target.closest("input, a, button")) return;
+    if (editor !== null && editor.cell !== cell) commit();
+    if (document.activeElement === cell && event.detail === 1 && mayEdit(cell)) {
+        event.preventDefault();
+        edit(cell);
+    }
+}
+
+function onClick(event) {
+    if (event.target.closest("[data-open]")) open(event.target.closest("tr").dataset.row);
+    else if (event.target.closest("[data-nearest]")) {
+        const error = event.target.closest(".error");
+        send(cellOf(error), event.target.closest("[data-nearest]").dataset.nearest, true);
+    } else if (event.target.closest("[data-mine]")) settle(event.target.closest(".clash-row"), true);
+    else if (event.target.closest("[data-theirs]")) settle(event.target.closest(".clash-row"), false);
+}
+
+/* The editor */
+
+function edit(cell, typed) {
+    if (cell === null || !mayEdit(cell) || (editor !== null && editor.cell === cell)) return;
+    if (cell.dataset.column === "id" && isNew(cell)) return go(across(cell, 1));
+    if (editor !== null) commit();
+    const input = document.createElement("input");
+    input.className = "cell";
+    input.type = "text";
+    input.autocomplete = "off";
+    input.spellcheck = false;
+    input.setAttribute("aria-label", `${columnTitle(cell)} of ${rowId(cell) || "the new row"}`);
+    input.value = typed ?? text(cell);
+    cell.classList.add("editing");
+    cell.append(input);
+    editor = { cell, input, was: text(cell) };
+    editor.list = choose(input, (words) => choicesFor(cell, words), () => {});
+    input.addEventListener("blur", () => setTimeout(() => editor?.input === input && document.activeElement !== input && commit(), 0));
+    input.focus({ preventScroll: true });
+    if (typed === undefined) input.select();
+    editor.list.look();
+}
+
+function columnTitle(cell) {
+    return cell.dataset.column === "id" ? "Id" : (grid.tHead.rows[0].cells[cell.cellIndex]?.textContent ?? cell.dataset.column);
+}
+
+async function choicesFor(cell, words) {
+    if (cell.dataset.column === "id") return "";
+    const device = isNew(cell) ? pending(cell.parentElement)["device"] ?? "" : rowId(cell);
+    const query = new URLSearchParams({ row: device, column: cell.dataset.column, text: words });
+    const answer = await fetch(`${grid.dataset.href}/choices?${query}`);
+    return answer.ok ? answer.text() : "";
+}
+
+function onEditKey(event) {
+    const { cell } = editor;
+    if (editor.list.key(event)) return;
+    if (event.key === "Enter") {
+        event.preventDefault();
+        commit();
+        if (!isNew(cell)) go(beyond(cell, event.shiftKey ? -1 : 1));
+    } else if (event.key === "Tab") {
+        event.preventDefault();
+        const next = along(cell, event.shiftKey ? -1 : 1);
+        commit();
+        go(next?.isConnected ? next : cell);
+    } else if (event.key === "Escape") {
+        event.preventDefault();
+        event.stopPropagation();
+        close();
+        forget(cell);
+        go(cell);
+    }
+}
+
+function close() {
+    if (editor === null) return null;
+    const { cell, input, list } = editor;
+    editor = null;
+    list.close();
+    const value = input.value;
+    const focused = document.activeElement === input;
+    input.remove();
+    cell.classList.remove("editing");
+    if (focused) go(cell);
+    return value;
+}
+
+function commit() {
+    const { cell, was } = editor;
+    const value = close().trim();
+    if (value !== was || cell.hasAttribute("aria-invalid")) send(cell, value);
+}
+
+function forget(cell) {
+    cell.removeAttribute("aria-invalid");
+    cell.removeAttribute("aria-describedby");
+    delete cell.dataset.typed;
+    cell.querySelector(".error")?.remove();
+}
+
+/* Sending */
+
+function rowsFor(cell) {
+    const own = cell.parentElement;
+    return own.classList.contains("chosen") && cell.dataset.column !== "id"
+        ? rows().filter((row) => row.classList.contains("chosen"))
+        : [own];
+}
+
+function pending(row) {
+    const cells = {};
+    for (const cell of row.cells) if (cell.dataset.column && cell.dataset.column !== "id" && text(cell)) cells[cell.dataset.column] = text(cell);
+    return cells;
+}
+
+let queue = Promise.resolve();
+
+/** One after the other: an edit is made on what the one before has left. */
+function send(cell, value, refocus = false) {
+    forget(cell);
+    const span = cell.querySelector(".t");
+    cell.dataset.typed = value;
+    span.textContent = value;
+    if (isNew(cell)) {
+        queue = queue.then(() => sendNew(cell)).catch(failed);
+        return;
+    }
+    cell.setAttribute("aria-busy", "true");
+    const fields = { column: cell.dataset.column, text: value };
+    queue = queue.then(async () => {
+        const targets = rowsFor(cell);
+        const row = targets.map((each) => each.dataset.row);
+        const base = Math.min(...targets.map((each) => Number(each.dataset.base)));
+        const answer = await post("set", { ...fields, row, base });
+        cell.removeAttribute("aria-busy");
+        take(answer, cell);
+        if (refocus) go(at(answer.dataset.was || row[0], fields.column) ?? at(row[0], fields.column));
+    }).catch(failed);
+}
+
+function at(row, column) {
+    const line = rows().find((each) => each.dataset.row === row);
+    return line ? [...line.cells].find((cell) => cell.dataset.column === column) : null;
+}
+
+async function sendNew(cell) {
+    const row = cell.parentElement;
+    const cells = Object.fromEntries(Object.entries(pending(row)).map(([key, each]) => [`c-${key}`, each]));
+    if (Object.keys(cells).length === 0) return;
+    const answer = await post("add", cells);
+    if (answer.dataset.state !== "accepted") {
+        const typed = new Set(Object.keys(cells));
+        const errors = [...answer.querySelectorAll(".error")];
+        const own = errors.filter((error) => typed.has(`c-${error.dataset.column}`));
+        if (own.length === 0 && errors.length > 0) return say(`The new row also wants: ${errors.map((each) => each.dataset.column).join(", ")}.`);
+        for (const error of own) error.dataset.row = "";
+        return take(answer, cell);
+    }
+    const focused = row.contains(document.activeElement) ? cellOf(document.activeElement).dataset.column : null;
+    for (const each of row.cells) {
+        forget(each);
+        if (each.dataset.column && each.dataset.column !== "id") each.querySelector(".t").textContent = "";
+    }
+    const fresh = answer.querySelector("tbody tr");
+    if (fresh) {
+        grid.tBodies[0].append(fresh);
+        if (focused !== null) go([...fresh.cells].find((each) => each.dataset.column === focused));
+    }
+    document.getElementById("nothing")?.remove();
+    told(answer);
+}
+
+/** @return the answer as an element */
+async function post(path, fields) {
+    const body = new URLSearchParams();
+    for (const [name, value] of Object.entries(fields)) for (const each of [value].flat()) body.append(name, each);
+    if (grid.dataset.all) body.append("all", "yes");
+    return read(await fetch(path.startsWith("/") ? path : `${grid.dataset.href}/${path}`, {
+        method: "POST",
+        body,
+        headers: { "X-Housewright-Token": document.body.dataset.token },
+    }));
+}
+
+async function read(answer) {
+    const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+    const part = page.querySelector("[data-state]");
+    if (!answer.ok || part === null) throw new Error(page.querySelector("main p")?.textContent ?? "The server did not answer as it should.");
+    return document.adoptNode(part);
+}
+
+function failed(error) {
+    say(error instanceof TypeError ? "The server cannot be reached; what was typed is kept here." : error.message, true);
+    for (const cell of grid.querySelectorAll("[aria-busy]")) {
+        cell.removeAttribute("aria-busy");
+        cell.setAttribute("aria-invalid", "true");
+    }
+}
+
+/** Puts what came of an edit of a cell in place. */
+function take(answer, cell) {
+    const state = answer.dataset.state;
+    if (state === "accepted") {
+        const rename = answer.dataset.was;
+        for (const fresh of [...answer.querySelectorAll("tbody tr")]) replace(rename || fresh.dataset.row, fresh);
+        told(answer);
+    } else if (state === "conflict") {
+        clash(answer, cell);
+    } else if (state === "wrong") {
+        for (const error of [...answer.querySelectorAll(".error")]) {
+            const own = cell.dataset.column === error.dataset.column || error.dataset.column === "" ? cell : null;
+            wrong(own ?? at(error.dataset.row, error.dataset.column) ?? cell, error);
+        }
+        say(answer.querySelector(".error .wrong")?.textContent ?? "", true);
+    } else {
+        cell.setAttribute("aria-invalid", "true");
+        say(answer.querySelector(".says").textContent, true);
+    }
+}
+
+function wrong(cell, error) {
+    if (cell.querySelector(".error")) return;
+    error.id = `error-${cell.parentElement.id || "new"}-${cell.dataset.column}`.replace(/[^\w-]/g, "_");
+    cell.setAttribute("aria-invalid", "true");
+    cell.setAttribute("aria-describedby", error.id);
+    cell.append(error);
+}
+
+function replace(id, fresh) {
+    const old = rows().find((row) => row.dataset.row === id);
+    if (!old) return;
+    const focused = old.contains(document.activeElement) ? cellOf(document.activeElement)?.dataset.column : null;
+    if (editor !== null && old.contains(editor.cell)) return void (old.dataset.base = fresh.dataset.base);
+    for (const cell of old.querySelectorAll("[aria-invalid]")) {
+        const like = [...fresh.cells].find((each) => each.dataset.column === cell.dataset.column);
+        const error = cell.querySelector(".error");
+        if (!like || !error) continue;
+        like.dataset.typed = cell.dataset.typed;
+        like.querySelector(".t").textContent = cell.dataset.typed ?? "";
+        wrong(like, error);
+    }
+    if (old.classList.contains("chosen")) {
+        fresh.classList.add("chosen");
+        const box = fresh.querySelector("input[type=checkbox]");
+        box.checked = true;
+    }
+    old.replaceWith(fresh);
+    if (focused !== null) go([...fresh.cells].find((cell) => cell.dataset.column === focused));
+}
+
+function clash(answer, cell) {
+    cell.parentElement.nextElementSibling?.classList.contains("clash-row") && cell.parentElement.nextElementSibling.remove();
+    const row = document.createElement("tr");
+    row.className = "clash-row";
+    const td = row.insertCell();
+    td.colSpan = cell.parentElement.cells.length;
+    td.append(...answer.querySelectorAll(".clash"));
+    row.dataset.column = cell.dataset.column;
+    row.dataset.text = cell.dataset.typed ?? "";
+    row.fresh = answer.querySelector("tbody tr");
+    row.dataset.base = answer.dataset.revision;
+    cell.parentElement.after(row);
+    say(answer.querySelector(".says").textContent, true);
+    row.querySelector("button").focus();
+}
+
+function settle(row, mine) {
+    const line = row.previousElementSibling;
+    const { column, text: typed, base } = row.dataset;
+    const id = line.dataset.row;
+    const fresh = row.fresh;
+    row.remove();
+    for (const cell of line.cells) forget(cell);
+    if (fresh) replace(id, fresh);
+    const cell = at(id, column);
+    if (cell) {
+        cell.parentElement.dataset.base = base;
+        go(cell);
+        if (mine) send(cell, typed);
+    }
+}
+
+function told(answer) {
+    say(answer.querySelector(".says").textContent);
+    const title = answer.querySelector(".title").textContent;
+    if (title) document.getElementById("answer").textContent = title;
+    if (answer.dataset.total) grid.dataset.total = answer.dataset.total;
+    counts();
+    const undo = document.getElementById("undo");
+    if (undo && answer.dataset.undo) {
+        undo.disabled = false;
+        let what = undo.querySelector(".what");
+        if (!what) {
+            what = document.createElement("span");
+            what.className = "what";
+            undo.append(what);
+        }
+        what.textContent = `: ${answer.dataset.undo}`;
+    }
+}
+
+function say(words, trouble = false) {
+    const says = document.getElementById("says");
+    says.textContent = words;
+    says.classList.toggle("wrong", trouble);
+}
+
+/* Which rows there are */
+
+function query(from, most) {
+    return new URLSearchParams({
+        words: document.getElementById("filter").value.trim(),
+        sort: grid.dataset.sort,
+        down: grid.dataset.down,
+        all: grid.dataset.all,
+        from: String(from),
+        most: String(most),
+    });
+}
+
+async function fetched(from, most) {
+    const answer = await fetch(`${grid.dataset.href}/rows?${query(from, most)}`);
+    if (!answer.ok) return null;
+    return new DOMParser().parseFromString(await answer.text(), "text/html").querySelector("table.part");
+}
+
+let asked = 0;
+
+/** All rows again, as many as there were. */
+async function reload(least) {
+    const turn = ++asked;
+    const part = await fetched(0, Math.min(1000, Math.max(100, least)));
+    if (part === null || turn !== asked) return;
+    grid.tBodies[0].replaceChildren(...part.tBodies[0].rows);
+    Object.assign(grid.dataset, part.dataset);
+    if (!grid.querySelector("[tabindex='0']")) keep(lines()[0]?.cells[0] ?? null);
+    counts();
+}
+
+let loading = false;
+
+async function more() {
+    const bottom = box.scrollHeight > box.clientHeight + 1 && getComputedStyle(box).overflowY !== "visible"
+        ? box.scrollTop + box.clientHeight > box.scrollHeight - 800
+        : window.innerHeight + window.scrollY > document.body.scrollHeight - 800;
+    if (loading || !bottom || rows().length >= Number(grid.dataset.matching)) return;
+    loading = true;
+    const part = await fetched(rows().length, 200);
+    loading = false;
+    if (part === null) return;
+    const there = new Set(rows().map((row) => row.dataset.row));
+    grid.tBodies[0].append(...[...part.tBodies[0].rows].filter((row) => !there.has(row.dataset.row)));
+    grid.dataset.matching = part.dataset.matching;
+    counts();
+}
+
+/** Somebody has changed something: the rows in sight again, where they differ. */
+async function refresh() {
+    const all = rows();
+    if (all.length === 0) return reload(0);
+    const top = Math.max(0, all.findIndex((row) => row.getBoundingClientRect().bottom > 0) - 10);
+    const part = await fetched(top, 80);
+    if (part === null) return;
+    if (part.dataset.total !== grid.dataset.total && editor === null && !grid.querySelector("[aria-invalid]")) return reload(all.length);
+    for (const fresh of [...part.tBodies[0].rows]) {
+        const old = all.find((row) => row.dataset.row === fresh.dataset.row);
+        if (old && !same(old, fresh) && !old.nextElementSibling?.classList.contains("clash-row") && !old.querySelector("[aria-busy]")) replace(fresh.dataset.row, fresh);
+    }
+}
+
+function same(old, fresh) {
+    return [...old.cells].every((cell, i) => cell.querySelector(".t")?.textContent === fresh.cells[i]?.querySelector(".t")?.textContent);
+}
+
+function counts() {
+    const chosen = rows().filter((row) => row.classList.contains("chosen")).length;
+    const total = Number(grid.dataset.total);
+    const matching = Number(grid.dataset.matching);
+    const words = [matching < total ? `${matching} of ${total} rows` : `${total} ${total === 1 ? "row" : "rows"}`];
+    if (chosen > 0) words.push(`${chosen} chosen`);
+    document.getElementById("counts").textContent = words.join("; ");
+    const doing = document.getElementById("chosen");
+    if (doing) doing.hidden = chosen === 0;
+}
+
+let lastMarked = null;
+
+function mark(box) {
+    const row = box.closest("tr");
+    row.classList.toggle("chosen", box.checked);
+    lastMarked = row;
+    counts();
+}
+
+async function toHash() {
+    const id = decodeURIComponent(location.hash.slice(1));
+    if (!id || document.getElementById(id)) return;
+    const answer = await fetch(`${grid.dataset.href}?row=${encodeURIComponent(id)}`);
+    if (!answer.ok) return;
+    const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+    const fresh = page.getElementById("grid");
+    if (fresh === null) return;
+    grid.tBodies[0].replaceChildren(...fresh.tBodies[0].rows);
+    const row = rows().find((each) => each.dataset.row === id);
+    if (row) {
+        row.scrollIntoView({ block: "center" });
+        keep(row.cells[0]);
+    }
+}
+
+/* Several rows at once */
+
+const chosenIds = () => rows().filter((row) => row.classList.contains("chosen")).map((row) => row.dataset.row);
+
+function onTool(event) {
+    const button = event.target.closest("button");
+    if (button === null) return;
+    if ("new" in button.dataset) {
+        if (matchMedia("(max-width: 760px)").matches) open("");
+        else go(grid.tFoot.rows[0].cells[1]) && edit(grid.tFoot.rows[0].cells[1]);
+    } else if ("paste" in button.dataset) aside(`${grid.dataset.href}/paste`);
+    else if ("duplicate" in button.dataset) batch("duplicate", { row: chosenIds(), times: document.getElementById("times").value });
+    else if ("delete" in button.dataset) batch("delete", { row: chosenIds() });
+    else if (button.dataset.move) {
+        const all = rows();
+        const mine = all.filter((row) => row.classList.contains("chosen"));
+        const before = button.dataset.move === "up" ? all[all.indexOf(mine[0]) - 1] : all[all.indexOf(mine.at(-1)) + 2];
+        if (button.dataset.move === "up" && !before) return;
+        batch("move", { row: chosenIds(), before: before?.dataset.row ?? "" }, true);
+    }
+}
+
+function batch(path, fields, stay = false) {
+    queue = queue.then(async () => {
+        const answer = await post(path, fields);
+        if (answer.dataset.state === "held") {
+            beside.replaceChildren(...answer.querySelectorAll(".held"));
+            beside.hidden = false;
+            beside.querySelector("button").focus();
+            beside.dataset.fields = JSON.stringify(fields);
+            return say(answer.querySelector(".says").textContent, true);
+        }
+        if (answer.dataset.state !== "accepted") return say(answer.querySelector(".error .wrong, .says").textContent || answer.querySelector(".says").textContent, true);
+        const made = [...answer.querySelectorAll("tbody tr")].map((row) => row.dataset.row);
+        await reload(rows().length + made.length);
+        for (const row of rows()) {
+            if (!made.includes(row.dataset.row)) continue;
+            row.classList.add("chosen");
+            row.querySelector("input[type=checkbox]").checked = true;
+        }
+        told(answer);
+        const first = rows().find((row) => row.dataset.row === made[0]);
+        if (first && !stay) go(first.cells[0]);
+        if (!beside.hidden && path !== "move") shut();
+    }).catch(failed);
+}
+
+/* Copy and paste */
+
+function onCopy(event) {
+    if (editor !== null) return;
+    const cell = cellOf(document.activeElement);
+    const chosen = rows().filter((row) => row.classList.contains("chosen"));
+    if (cell === null) return;
+    event.preventDefault();
+    const lines = chosen.map((row) => [...row.cells].filter((each) => each.dataset.column).map(text).join("\t"));
+    const head = [...rows()[0].cells].filter((each) => each.dataset.column).map(columnTitle).join("\t");
+    event.clipboardData.setData("text/plain", chosen.length > 0 ? [head, ...lines].join("\n") : text(cell));
+}
+
+function onPaste(event) {
+    if (editor !== null || grid.dataset.edits !== "yes") return;
+    const words = event.clipboardData.getData("text/plain").replace(/\r\n?/g, "\n").replace(/\n$/, "");
+    const cell = cellOf(document.activeElement);
+    event.preventDefault();
+    if (/[\t\n]/.test(words)) readPasted(words, []);
+    else if (cell !== null && mayEdit(cell)) send(cell, words.trim());
+}
+
+async function readPasted(words, columns) {
+    const body = new URLSearchParams({ text: words });
+    for (const column of columns) body.append("columns", column);
+    const answer = await fetch(`${grid.dataset.href}/read`, {
+        method: "POST",
+        body,
+        headers: { "X-Housewright-Token": document.body.dataset.token },
+    });
+    if (!answer.ok) return say("That could not be read.", true);
+    put(await answer.text());
+}
+
+/* Beside */
+
+let back = null;
+
+async function aside(address) {
+    const answer = await fetch(address);
+    const words = await answer.text();
+    if (!answer.ok) return say(new DOMParser().parseFromString(words, "text/html").querySelector("main p")?.textContent ?? "", true);
+    put(words);
+}
+
+function put(html) {
+    if (beside.hidden) back = document.activeElement;
+    const part = new DOMParser().parseFromString(html, "text/html");
+    beside.replaceChildren(...part.body.childNodes);
+    beside.hidden = false;
+    (beside.querySelector("textarea, [data-close]") ?? beside).focus();
+}
+
+function shut() {
+    beside.hidden = true;
+    beside.replaceChildren();
+    if (back?.isConnected) back.focus();
+}
+
+const open = (id) => aside(`${grid.dataset.href}/details?row=${encodeURIComponent(id)}`);
+
+document.addEventListener("keydown", (event) => {
+    if (event.key === "Escape" && beside && !beside.hidden && beside.contains(document.activeElement) && !event.defaultPrevented) shut();
+});
+
+function onBesideClick(event) {
+    const button = event.target.closest("button");
+    if (button === null) return;
+    if ("close" in button.dataset) shut();
+    else if (button.dataset.offers) aside(button.dataset.offers);
+    else if ("everywhere" in button.dataset) batch("delete", { ...JSON.parse(beside.dataset.fields), everywhere: "yes" });
+    else if (button.dataset.take) {
+        queue = queue.then(async () => {
+            const answer = await post(button.dataset.action, { take: button.dataset.take });
+            if (answer.dataset.state !== "accepted") return say(answer.querySelector(".says").textContent, true);
+            say(answer.querySelector(".says").textContent);
+            const thing = button.dataset.action.split("/").at(-2);
+            await open(decodeURIComponent(thing));
+            refresh();
+        }).catch(failed);
+    } else if ("takeRows" in button.dataset) {
+        const form = button.closest("form");
+        batch("take", { text: form.elements.text.value, columns: columnsOf(form), base: form.dataset.base });
+    }
+}
+
+const columnsOf = (form) => [...form.querySelectorAll("select[name=columns]")].map((each) => each.value);
+
+function onBesideSubmit(event) {
+    event.preventDefault();
+    event.stopPropagation();
+    const form = event.target;
+    if (form.classList.contains("paste-form")) return void readPasted(form.elements.text.value, form.dataset.read === form.elements.text.value ? columnsOf(form) : []);
+    const fields = {};
+    for (const [name, value] of new FormData(form)) if (name !== "token") fields[name] = value;
+    queue = queue.then(async () => {
+        const answer = await post(form.getAttribute("action"), fields);
+        for (const each of form.querySelectorAll(".error")) each.remove();
+        for (const each of form.querySelectorAll("[aria-invalid]")) each.removeAttribute("aria-invalid");
+        if (answer.dataset.state === "accepted") {
+            if (form.dataset.row) for (const fresh of [...answer.querySelectorAll("tbody tr")]) replace(answer.dataset.was || fresh.dataset.row, fresh);
+            else await reload(rows().length + 1);
+            told(answer);
+            document.getElementById("nothing")?.remove();
+            return shut();
+        }
+        for (const error of [...answer.querySelectorAll(".error")]) {
+            const field = form.querySelector(`[data-column="${CSS.escape(error.dataset.column)}"], [name="${CSS.escape(error.dataset.column)}"]`) ?? form.querySelector("[data-field]");
+            field.setAttribute("aria-invalid", "true");
+            field.closest("details")?.setAttribute("open", "");
+            field.after(error);
+            error.querySelector("[data-nearest]")?.addEventListener("click", () => {
+                field.value = error.querySelector("[data-nearest]").dataset.nearest;
+                error.remove();
+                field.focus();
+            });
+            field.focus();
+        }
+        for (const part of answer.querySelectorAll(".clash")) {
+            form.prepend(part);
+            part.addEventListener("click", (press) => {
+                if (press.target.closest("[data-mine]")) {
+                    form.elements.base.value = answer.dataset.revision;
+                    part.remove();
+                    form.requestSubmit();
+                } else if (press.target.closest("[data-theirs]")) open(form.dataset.row);
+            });
+        }
+        say(answer.querySelector(".error .wrong")?.textContent ?? answer.querySelector(".says").textContent, true);
+    }).catch(failed);
+}
+
+function onBesideFocus(event) {
+    const field = event.target;
+    if (!("field" in field.dataset) || field.dataset.ready || field.disabled) return;
+    field.dataset.ready = "yes";
+    const list = choose(field, async (words) => {
+        const row = field.form.dataset.row || (field.form.elements["c-device"]?.value ?? "");
+        const ask = new URLSearchParams({ row, column: field.dataset.column, text: words });
+        const answer = await fetch(`${grid.dataset.href}/choices?${ask}`);
+        return answer.ok ? answer.text() : "";
+    });
+    field.addEventListener("keydown", (key) => {
+        if (list.key(key)) key.stopPropagation();
+    });
+    field.addEventListener("blur", () => list.close());
+}
+
+/* Later */
+
+function soon(action, delay) {
+    let timer = 0;
+    return () => {
+        clearTimeout(timer);
+        timer = setTimeout(action, delay);
+    };
+}

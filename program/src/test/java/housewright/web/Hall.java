@@ -1,0 +1,113 @@
+package housewright.web;
+
+import housewright.app.Author;
+import housewright.app.Demo;
+import housewright.app.OpenProject;
+import housewright.app.Opening;
+import housewright.app.Outcome;
+import housewright.app.ProjectFiles;
+import housewright.app.Projects;
+import housewright.app.Role;
+import housewright.app.StoreException;
+import housewright.library.BuiltInLibrary;
+import housewright.model.change.Change;
+import housewright.store.sqlite.SqliteStore;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+
+/** A server with the demo in it, on a day some weeks before its first service; nothing of it is kept. */
+final class Hall implements AutoCloseable {
+    static final Author LEAD = new Author("ada", Role.LEAD);
+    static final Instant TODAY = Instant.parse("2027-02-10T09:00:00Z");
+    private static final BuiltInLibrary LIBRARY = BuiltInLibrary.of(1);
+
+    private final Path folder;
+    final Projects projects;
+    final WebServer server;
+    final ByteArrayOutputStream faults = new ByteArrayOutputStream();
+
+    private Hall(boolean share) {
+        ProjectFiles files = new ProjectFiles(LIBRARY, new ByteArrayInputStream(new byte[0]));
+        try {
+            this.folder = Files.createTempDirectory("housewright-hall-");
+            this.projects = new Projects(
+                    SqliteStore.open(folder.resolve("projects.housewright"), TODAY), LIBRARY, files, () -> TODAY);
+            this.server = WebServer.start(
+                    projects,
+                    new Serving(0, true, share, LEAD.person(), null, null),
+                    new PrintStream(faults, true, StandardCharsets.UTF_8));
+        } catch (IOException | StoreException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    static Hall empty() {
+        return new Hall(false);
+    }
+
+    static Hall demo() {
+        Hall hall = new Hall(false);
+        hall.begin("demo.yaml", text -> text);
+        return hall;
+    }
+
+    /** @param change of the demo's text */
+    OpenProject begin(String name, UnaryOperator<String> change) {
+        String text = change.apply(new String(Demo.bytes(), StandardCharsets.UTF_8));
+        Opening opening = projects.read(name, text.getBytes(StandardCharsets.UTF_8));
+        if (!(opening instanceof Opening.Opened opened)) {
+            throw new AssertionError(opening);
+        }
+        try {
+            return projects.begin(opened.file(), LEAD);
+        } catch (StoreException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    OpenProject job() {
+        try {
+            return projects.find(projects.list().getFirst().id()).orElseThrow();
+        } catch (StoreException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    void edit(Author author, String says, Change... changes) {
+        Outcome outcome = job().edit(author, job().now().revision(), says, List.of(changes));
+        if (!(outcome instanceof Outcome.Accepted)) {
+            throw new AssertionError(outcome);
+        }
+    }
+
+    String origin() {
+        return "http://127.0.0.1:" + server.port();
+    }
+
+    /** What the server said of its own faults. */
+    String faults() {
+        return faults.toString(StandardCharsets.UTF_8);
+    }
+
+    @Override
+    public void close() {
+        server.close();
+        projects.store().close();
+        try (Stream<Path> files = Files.walk(folder)) {
+            files.sorted(Comparator.reverseOrder())
+                    .forEach(path -> path.toFile().delete());
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+}

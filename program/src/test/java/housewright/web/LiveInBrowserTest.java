@@ -1,0 +1,95 @@
+package housewright.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import housewright.app.Demo;
+import housewright.model.change.Change;
+import housewright.model.change.Section;
+import housewright.web.Browser.Size;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** What happens in open windows. */
+@Tag("slow")
+class LiveInBrowserTest {
+    private static Browser browser;
+
+    @BeforeAll
+    static void open() {
+        browser = new Browser();
+    }
+
+    @AfterAll
+    static void close() {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    private static Page comeIn(Hall hall, BrowserContext window, String path) {
+        Page page = window.newPage();
+        page.navigate(hall.server.openOnce());
+        page.waitForURL(url -> !url.contains("/in/"));
+        page.navigate(hall.origin() + path);
+        return page;
+    }
+
+    @Test
+    void aBrokenFeedIsMendedByAButtonAndTheMendIsUndoneByAKey() {
+        try (Hall hall = Hall.demo();
+                BrowserContext window = browser.open(Size.LAPTOP, ColorScheme.LIGHT)) {
+            hall.edit(Hall.LEAD, "Took C101 out", new Change.Drop(Section.CABLES, "C101"));
+            Page page = comeIn(hall, window, "/p/" + hall.job().id() + "/feeds/" + Demo.FEED);
+            Locator title = page.locator("h1");
+            assertThat(title).containsText("does not arrive");
+            page.getByText("Apply this mend").first().click();
+            assertThat(title).containsText("is proven");
+            assertThat(page.locator(".notice")).containsText("Mended " + Demo.FEED);
+            assertThat(page.locator("#undo")).containsText("Mended " + Demo.FEED);
+            page.keyboard().press("Control+z");
+            assertThat(title).containsText("does not arrive");
+            page.keyboard().press("Control+y");
+            assertThat(title).containsText("is proven");
+        }
+    }
+
+    @Test
+    void anotherPersonsEditShowsAndWhatIsTypedStays() {
+        try (Hall hall = Hall.demo();
+                BrowserContext window = browser.open(Size.PHONE, ColorScheme.DARK)) {
+            String job = "/p/" + hall.job().id();
+            Page page = comeIn(hall, window, job + "/feeds/" + Demo.FEED);
+            Page questions = window.newPage();
+            questions.navigate(hall.origin() + job + "/questions");
+            questions.locator("#answer-q7 summary").click();
+            questions.locator("#text-q7").fill("A power supply, I think");
+            hall.edit(Hall.LEAD, "Took C101 out", new Change.Drop(Section.CABLES, "C101"));
+            assertThat(page.locator("h1")).containsText("does not arrive");
+            hall.edit(Hall.LEAD, "Asked nothing more", new Change.Drop(Section.QUESTIONS, "q8"));
+            assertThat(questions.locator("h1")).containsText("2 questions");
+            assertThat(questions.locator("#text-q7")).hasValue("A power supply, I think");
+        }
+    }
+
+    @Test
+    void aNewcomerBeginsWithTheDemo() {
+        try (Hall hall = Hall.empty();
+                BrowserContext window = browser.open(Size.LAPTOP, ColorScheme.LIGHT)) {
+            Page page = comeIn(hall, window, "/");
+            page.getByText("Open the demo hall").click();
+            assertThat(page.locator("h1")).containsText("feeds are proven in the target");
+            page.locator("#rail").getByText("Findings").click();
+            assertThat(page.locator("h1")).containsText("Nothing stops the job");
+            page.locator("summary").first().click();
+            page.locator("input[name=why]").first().fill("The fire officer has seen it");
+            page.locator("form[action$='/off'] button").first().click();
+            assertThat(page.locator("#off")).containsText("The fire officer has seen it");
+        }
+    }
+}

@@ -1,0 +1,190 @@
+package housewright.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import housewright.app.Demo;
+import housewright.app.ProjectStore;
+import housewright.app.Role;
+import housewright.app.StoreException;
+import java.net.http.HttpResponse;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Every route, asked by everybody, with what no page of ours would send. */
+class RoutesTest {
+    private static final Pattern PARAMETER = Pattern.compile("\\{[^}]*}");
+    private static final int TRIES = 6;
+
+    /** What may stand in an address or a field. */
+    private static final List<String> ODD = List.of(
+            "0",
+            "1",
+            "-1",
+            "99999999999999999999",
+            "no-such",
+            "..",
+            "../../etc/passwd",
+            "a/b",
+            "\u0000",
+            "<script>alert(1)</script>",
+            "' or 1=1 --",
+            "%",
+            "ü\uD83D\uDE00",
+            "x".repeat(3000),
+            "",
+            "true",
+            "2027-02-30",
+            "null",
+            "{}",
+            "//elsewhere.example/");
+
+    private static final List<String> FIELDS = List.of(
+            "name", "finding", "fix", "why", "rule", "subject", "mend", "asks", "to", "about", "due", "answer", "revision",
+            "back", "theme", "person", "role", "file", "photo", "rows", "id", "cell", "base");
+
+    /** Who asks; null is somebody without a link. */
+    enum Who {
+        STRANGER(null),
+        VIEWER(Role.VIEWER),
+        HELPER(Role.HELPER),
+        LEAD(Role.LEAD);
+
+        final @Nullable Role role;
+
+        Who(@Nullable Role role) {
+            this.role = role;
+        }
+
+        boolean may(Route route) {
+            return route.need() == Need.NOBODY || (role != null && route.need().met(role));
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Who.class)
+    void noRouteFailsAndNobodyDoesWhatTheyMayNot(Who who) throws StoreException {
+        try (Hall hall = Hall.demo()) {
+            Visitor visitor =
+                    who.role == null ? Visitor.stranger(hall) : Visitor.of(hall, who.role);
+            String token = visitor.token();
+            Random random = new Random(20270321);
+            List<String> troubles = new ArrayList<>();
+            for (Route route : Routes.all()) {
+                for (int i = 0; i < TRIES; i++) {
+                    String before = state(hall);
+                    String path = path(route, hall, i, random);
+                    HttpResponse<String> answer = ask(visitor, route, path, token, random);
+                    String what = who + " " + (route.changes() ? "POST " : "GET ") + cut(path) + " -> " + answer.statusCode();
+                    if (answer.statusCode() >= 500) {
+                        troubles.add(what);
+                    }
+                    if (!who.may(route)) {
+                        // an address that is none of any route's says so to everybody
+                        if (answer.statusCode() != (who.role == null ? 401 : 403)
+                                && answer.statusCode() != 404
+                                && answer.statusCode() != 400) {
+                            troubles.add(what + ", though it is not for them");
+                        }
+                        if (answer.body().contains("Carrowfenn") || answer.body().contains(Demo.FEED)) {
+                            troubles.add(what + " tells of the project");
+                        }
+                        if (!state(hall).equals(before)) {
+                            troubles.add(what + " changed something");
+                        }
+                    }
+                    if (!route.changes() && !route.path().startsWith("/in/") && !state(hall).equals(before)) {
+                        troubles.add(what + " changed something by being looked at");
+                    }
+                }
+            }
+            assertThat(troubles).as("faults: %s", hall.faults()).isEmpty();
+        }
+    }
+
+    /** All that a request might change. */
+    private static String state(Hall hall) throws StoreException {
+        ProjectStore store = hall.projects.store();
+        return store.listProjects() + "\n" + store.listLinks();
+    }
+
+    /** The first try has what is there, as far as it is known; the others have what may come. */
+    private static String path(Route route, Hall hall, int attempt, Random random) {
+        String path = route.path();
+        if (attempt < TRIES - 2) {
+            path = path.replace("{project}", hall.job().id());
+        }
+        if (attempt == 0) {
+            path = path.replace("{feed}", Demo.FEED).replace("{question}", "q5").replace("{revision}", "1");
+        }
+        Matcher matcher = PARAMETER.matcher(path);
+        String filled = matcher.replaceAll(
+                found -> Matcher.quoteReplacement(Visitor.encoded(odd(random)).replace(".", "%2E")));
+        return random.nextBoolean() ? filled : filled + "?before=" + Visitor.encoded(odd(random)) + "&about=" + Visitor.encoded(odd(random));
+    }
+
+    private static HttpResponse<String> ask(
+            Visitor visitor, Route route, String path, String token, Random random) {
+        if (!route.changes()) {
+            return visitor.get(path);
+        }
+        Map<String, String> fields = new LinkedHashMap<>();
+        fields.put("token", token);
+        for (String field : FIELDS) {
+            if (random.nextBoolean()) {
+                fields.put(field, odd(random));
+            }
+        }
+        return switch (random.nextInt(4)) {
+            case 0 ->
+                visitor.send(visitor.request(path, "application/json", "{\"name\":")
+                        .header("X-Housewright-Token", token));
+            case 1 ->
+                visitor.send(visitor.request(path, "multipart/form-data; boundary=x", multipart(fields))
+                        .header("X-Housewright-Token", token));
+            default -> visitor.send(visitor.request(path, "application/x-www-form-urlencoded", Visitor.form(fields)));
+        };
+    }
+
+    private static String multipart(Map<String, String> fields) {
+        StringBuilder body = new StringBuilder();
+        fields.forEach((name, value) -> body.append("--x\r\nContent-Disposition: form-data; name=\"")
+                .append(name)
+                .append(name.equals("file") || name.equals("photo") ? "\"; filename=\"../odd\"" : "\"")
+                .append("\r\n\r\n")
+                .append(value)
+                .append("\r\n"));
+        return body.append("--x--\r\n").toString();
+    }
+
+    private static String odd(Random random) {
+        return ODD.get(random.nextInt(ODD.size()));
+    }
+
+    private static String cut(String path) {
+        return path.length() < 120 ? path : path.substring(0, 120) + "…";
+    }
+
+    /** A viewer who may not, and a route that is new: both are noticed by the test above only if it can fail. */
+    @Test
+    void everyChangeOfAProjectIsForTheLeadOrForWorkOnSite() {
+        List<String> open = Routes.all().stream()
+                .filter(route -> route.changes() && route.need().met(Role.VIEWER))
+                .map(Route::path)
+                .toList();
+        assertThat(open).containsExactlyInAnyOrder("/theme", "/p/{project}/seen");
+        List<String> unguarded = Routes.all().stream()
+                .filter(route -> route.need() == Need.NOBODY)
+                .map(Route::path)
+                .toList();
+        assertThat(unguarded).containsExactlyInAnyOrder("/in/{secret}", "/static/{version}/{name}");
+    }
+}
