@@ -44,7 +44,8 @@ final class Ladder {
             "org.jspecify.annotations");
 
     /** The engines: one public entry class, public records of input and result, all else within the package. */
-    private static final Set<String> ENGINES = Set.of("signal", "cable", "sound", "picture", "network", "drawing");
+    private static final Set<String> ENGINES =
+            Set.of("signal", "cable", "sound", "picture", "network", "light", "power", "drawing");
 
     /** Above the line: these may read the clock and use threads. */
     private static final Set<String> ABOVE_THE_LINE =
@@ -75,8 +76,14 @@ final class Ladder {
         rung("sound", List.of("unit", "model", "signal", "cable"), "java.util.concurrent..");
         rung("picture", List.of("unit", "model", "signal"), "java.util.concurrent..");
         rung("network", List.of("unit", "model", "signal", "cable"), "java.util.concurrent..");
-        rung("check", List.of("unit", "model", "finding", "signal", "cable", "sound", "picture", "network"));
-        for (String trade : List.of("signal", "joining", "cable", "sound", "picture", "network")) {
+        rung("light", List.of("unit", "model", "signal", "cable"));
+        rung("power", List.of("unit", "model", "signal", "cable", "network"));
+        rung(
+                "check",
+                List.of(
+                        "unit", "model", "finding", "signal", "cable", "sound", "picture", "network", "light",
+                        "power"));
+        for (String trade : List.of("signal", "joining", "cable", "sound", "picture", "network", "light", "power")) {
             rung(
                     "check." + trade,
                     List.of(
@@ -89,6 +96,8 @@ final class Ladder {
                             "sound",
                             "picture",
                             "network",
+                            "light",
+                            "power",
                             "check"));
         }
         rung(
@@ -103,13 +112,17 @@ final class Ladder {
                         "sound",
                         "picture",
                         "network",
+                        "light",
+                        "power",
                         "check",
                         "check.signal",
                         "check.joining",
                         "check.cable",
                         "check.sound",
                         "check.picture",
-                        "check.network"),
+                        "check.network",
+                        "check.light",
+                        "check.power"),
                 "java.util.concurrent..");
         rung(
                 "drawing",

@@ -1,12 +1,14 @@
 package housewright.check;
 
 import housewright.cable.Cabling;
+import housewright.light.Lights;
 import housewright.model.Project;
 import housewright.model.RuleSet;
 import housewright.model.Rules;
 import housewright.model.Types;
 import housewright.network.Networks;
 import housewright.picture.Pictures;
+import housewright.power.Supplies;
 import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
@@ -53,6 +55,12 @@ public interface Evidence {
 
     /** What becomes of sound at that moment: levels, delays in the air, clocks. */
     Sound sound();
+
+    /** The DMX at that moment. */
+    Lights lights();
+
+    /** The mains at that moment. */
+    Supplies supplies();
 
     /** The same project at another moment. */
     Evidence at(Moment other);

@@ -3,8 +3,10 @@ package housewright.study;
 import housewright.check.Rule;
 import housewright.check.cable.CableRules;
 import housewright.check.joining.JoiningRules;
+import housewright.check.light.LightRules;
 import housewright.check.network.NetworkRules;
 import housewright.check.picture.PictureRules;
+import housewright.check.power.PowerRules;
 import housewright.check.signal.SignalRules;
 import housewright.check.sound.SoundRules;
 import java.util.ArrayList;
@@ -21,6 +23,8 @@ public final class RuleCatalogue {
         rules.addAll(SoundRules.all());
         rules.addAll(PictureRules.all());
         rules.addAll(NetworkRules.all());
+        rules.addAll(LightRules.all());
+        rules.addAll(PowerRules.all());
         rules.add(new RuleSettings(rules));
         return List.copyOf(rules);
     }

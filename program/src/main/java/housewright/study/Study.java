@@ -9,6 +9,7 @@ import housewright.finding.Exempted;
 import housewright.finding.Finding;
 import housewright.finding.Findings;
 import housewright.finding.Subject;
+import housewright.light.Lights;
 import housewright.model.Equipment;
 import housewright.model.Figures;
 import housewright.model.Library;
@@ -16,6 +17,7 @@ import housewright.model.Project;
 import housewright.model.Types;
 import housewright.network.Networks;
 import housewright.picture.Pictures;
+import housewright.power.Supplies;
 import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
@@ -42,6 +44,8 @@ public final class Study implements Evidence {
     private final Once<Pictures> pictures;
     private final Once<Networks> networks;
     private final Once<Sound> sound;
+    private final Once<Lights> lights;
+    private final Once<Supplies> supplies;
     private final Once<Findings> findings;
     private final Once<Verdict> verdict;
     private final Map<String, Once<List<Mend>>> mends = new ConcurrentHashMap<>();
@@ -56,6 +60,8 @@ public final class Study implements Evidence {
         this.pictures = new Once<>(() -> Pictures.of(types, signals.get()));
         this.networks = new Once<>(() -> Networks.of(types, signals.get(), cabling.get()));
         this.sound = new Once<>(() -> Sound.of(types, moment, signals(), cabling()));
+        this.lights = new Once<>(() -> Lights.of(types, signals(), cabling()));
+        this.supplies = new Once<>(() -> Supplies.of(types, moment, cabling(), networks()));
         this.findings = new Once<>(() -> Checks.run(rules, this));
         this.verdict = new Once<>(() -> Verdict.of(this));
     }
@@ -120,6 +126,16 @@ public final class Study implements Evidence {
     @Override
     public Sound sound() {
         return sound.get();
+    }
+
+    @Override
+    public Lights lights() {
+        return lights.get();
+    }
+
+    @Override
+    public Supplies supplies() {
+        return supplies.get();
     }
 
     /** Every feed's proof, in the order of the file. */
