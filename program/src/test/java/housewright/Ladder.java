@@ -44,7 +44,8 @@ final class Ladder {
             "org.jspecify.annotations");
 
     /** The engines: one public entry class, public records of input and result, all else within the package. */
-    private static final Set<String> ENGINES = Set.of("signal", "cable", "sound", "picture", "network");
+    private static final Set<String> ENGINES =
+            Set.of("signal", "cable", "sound", "picture", "network", "room", "operation");
 
     /** Above the line: these may read the clock and use threads. */
     private static final Set<String> ABOVE_THE_LINE = Set.of("app", "store.sqlite", "cli", "library", "main");
@@ -74,8 +75,23 @@ final class Ladder {
         rung("sound", List.of("unit", "model", "signal", "cable"), "java.util.concurrent..");
         rung("picture", List.of("unit", "model", "signal"), "java.util.concurrent..");
         rung("network", List.of("unit", "model", "signal", "cable"), "java.util.concurrent..");
-        rung("check", List.of("unit", "model", "finding", "signal", "cable", "sound", "picture", "network"));
-        for (String trade : List.of("signal", "joining", "cable", "sound", "picture", "network")) {
+        rung("room", List.of("unit", "model", "signal"));
+        rung("operation", List.of("unit", "model", "signal", "cable"));
+        rung(
+                "check",
+                List.of(
+                        "unit",
+                        "model",
+                        "finding",
+                        "signal",
+                        "cable",
+                        "sound",
+                        "picture",
+                        "network",
+                        "room",
+                        "operation"));
+        for (String trade : List.of(
+                "signal", "joining", "cable", "sound", "picture", "network", "people", "complete", "volunteers")) {
             rung(
                     "check." + trade,
                     List.of(
@@ -88,6 +104,8 @@ final class Ladder {
                             "sound",
                             "picture",
                             "network",
+                            "room",
+                            "operation",
                             "check"));
         }
         rung(
@@ -102,13 +120,18 @@ final class Ladder {
                         "sound",
                         "picture",
                         "network",
+                        "room",
+                        "operation",
                         "check",
                         "check.signal",
                         "check.joining",
                         "check.cable",
                         "check.sound",
                         "check.picture",
-                        "check.network"),
+                        "check.network",
+                        "check.people",
+                        "check.complete",
+                        "check.volunteers"),
                 "java.util.concurrent..");
         rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
         rung(

@@ -6,7 +6,9 @@ import housewright.model.RuleSet;
 import housewright.model.Rules;
 import housewright.model.Types;
 import housewright.network.Networks;
+import housewright.operation.Operation;
 import housewright.picture.Pictures;
+import housewright.room.Rooms;
 import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
@@ -53,6 +55,12 @@ public interface Evidence {
 
     /** What becomes of sound at that moment: levels, delays in the air, clocks. */
     Sound sound();
+
+    /** Who sees what at that moment. */
+    Rooms rooms();
+
+    /** What a volunteer must touch at that moment. */
+    Operation operation();
 
     /** The same project at another moment. */
     Evidence at(Moment other);

@@ -279,6 +279,7 @@ final class PossibleBoxes {
                 null,
                 null,
                 null,
+                null,
                 Remarks.NONE);
     }
 

@@ -15,7 +15,9 @@ import housewright.model.Library;
 import housewright.model.Project;
 import housewright.model.Types;
 import housewright.network.Networks;
+import housewright.operation.Operation;
 import housewright.picture.Pictures;
+import housewright.room.Rooms;
 import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
@@ -42,6 +44,8 @@ public final class Study implements Evidence {
     private final Once<Pictures> pictures;
     private final Once<Networks> networks;
     private final Once<Sound> sound;
+    private final Once<Rooms> rooms;
+    private final Once<Operation> operation;
     private final Once<Findings> findings;
     private final Once<Verdict> verdict;
     private final Map<String, Once<List<Mend>>> mends = new ConcurrentHashMap<>();
@@ -56,6 +60,8 @@ public final class Study implements Evidence {
         this.pictures = new Once<>(() -> Pictures.of(types, signals.get()));
         this.networks = new Once<>(() -> Networks.of(types, signals.get(), cabling.get()));
         this.sound = new Once<>(() -> Sound.of(types, moment, signals(), cabling()));
+        this.rooms = new Once<>(() -> Rooms.of(types, moment));
+        this.operation = new Once<>(() -> Operation.of(types, moment, cabling.get()));
         this.findings = new Once<>(() -> Checks.run(rules, this));
         this.verdict = new Once<>(() -> Verdict.of(this));
     }
@@ -120,6 +126,16 @@ public final class Study implements Evidence {
     @Override
     public Sound sound() {
         return sound.get();
+    }
+
+    @Override
+    public Rooms rooms() {
+        return rooms.get();
+    }
+
+    @Override
+    public Operation operation() {
+        return operation.get();
     }
 
     /** Every feed's proof, in the order of the file. */

@@ -48,11 +48,7 @@ class OpenProjectTest {
 
     private void open() throws StoreException {
         store = SqliteStore.open(folder.resolve("projects.housewright"), NOW);
-        projects = new Projects(
-                store,
-                LIBRARY,
-                new ProjectFiles(LIBRARY, InputStream.nullInputStream()),
-                () -> NOW);
+        projects = new Projects(store, LIBRARY, new ProjectFiles(LIBRARY, InputStream.nullInputStream()), () -> NOW);
     }
 
     @AfterEach
@@ -71,7 +67,8 @@ class OpenProjectTest {
     }
 
     private String noteOf(String person) {
-        return String.valueOf(demo.now().project().people().get(person).remarks().note());
+        return String.valueOf(
+                demo.now().project().people().get(person).remarks().note());
     }
 
     @Test
@@ -106,11 +103,12 @@ class OpenProjectTest {
 
     @Test
     void whatNamesSomethingThatIsNotThereIsRefusedWithTheNearest() {
-        Outcome outcome = demo.edit(
-                ADA, 1, "Move", List.of(put(Section.EQUIPMENT, "interpreter-mic", Map.of("at", "boooth"))));
+        Outcome outcome =
+                demo.edit(ADA, 1, "Move", List.of(put(Section.EQUIPMENT, "interpreter-mic", Map.of("at", "boooth"))));
         assertThat(outcome)
                 .isInstanceOfSatisfying(
-                        Outcome.Refused.class, refused -> assertThat(refused.errors()).singleElement().satisfies(error -> {
+                        Outcome.Refused.class,
+                        refused -> assertThat(refused.errors()).singleElement().satisfies(error -> {
                             assertThat(error.path()).isEqualTo("equipment.interpreter-mic.at");
                             assertThat(error.nearest()).isEqualTo("booth");
                         }));
@@ -124,7 +122,12 @@ class OpenProjectTest {
         assertThat(demo.edit(ADA, 1, "One", List.of(one))).isInstanceOf(Outcome.Accepted.class);
         assertThat(demo.edit(BEN, 1, "Other", List.of(other))).isInstanceOf(Outcome.Accepted.class);
         assertThat(noteOf("lead")).isEqualTo("One");
-        assertThat(demo.now().project().equipment().get("interpreter-mic").remarks().note())
+        assertThat(demo.now()
+                        .project()
+                        .equipment()
+                        .get("interpreter-mic")
+                        .remarks()
+                        .note())
                 .isEqualTo("Other");
     }
 
@@ -137,12 +140,14 @@ class OpenProjectTest {
         assertThat(outcome)
                 .isInstanceOfSatisfying(
                         Outcome.Conflict.class,
-                        conflict -> assertThat(conflict.clashes()).singleElement().satisfies(clash -> {
-                            assertThat(clash.subject()).isEqualTo("people.lead");
-                            assertThat(clash.was()).doesNotContain("note");
-                            assertThat(clash.kept()).contains("note: One");
-                            assertThat(clash.yours()).contains("note: Other");
-                        }));
+                        conflict -> assertThat(conflict.clashes())
+                                .singleElement()
+                                .satisfies(clash -> {
+                                    assertThat(clash.subject()).isEqualTo("people.lead");
+                                    assertThat(clash.was()).doesNotContain("note");
+                                    assertThat(clash.kept()).contains("note: One");
+                                    assertThat(clash.yours()).contains("note: Other");
+                                }));
         assertThat(noteOf("lead")).isEqualTo("One");
         assertThat(demo.edit(BEN, demo.now().revision(), "Other", List.of(other)))
                 .isInstanceOf(Outcome.Accepted.class);
@@ -176,7 +181,12 @@ class OpenProjectTest {
         demo.edit(BEN, 2, "Other", List.of(put(Section.EQUIPMENT, "interpreter-mic", Map.of("note", "Other"))));
         assertThat(demo.undo(ADA)).isInstanceOf(Outcome.Accepted.class);
         assertThat(noteOf("lead")).isEqualTo("null");
-        assertThat(demo.now().project().equipment().get("interpreter-mic").remarks().note())
+        assertThat(demo.now()
+                        .project()
+                        .equipment()
+                        .get("interpreter-mic")
+                        .remarks()
+                        .note())
                 .isEqualTo("Other");
         assertThat(demo.undo(ADA)).isInstanceOf(Outcome.NotDone.class);
     }
@@ -238,7 +248,13 @@ class OpenProjectTest {
         assertThat(demo.now().project()).isEqualTo(first);
         assertThat(demo.undo(BEN)).isInstanceOf(Outcome.Accepted.class);
         assertThat(demo.now().project()).isEqualTo(last);
-        assertThat(demo.findAt(15).orElseThrow().project().people().get("lead").remarks().note())
+        assertThat(demo.findAt(15)
+                        .orElseThrow()
+                        .project()
+                        .people()
+                        .get("lead")
+                        .remarks()
+                        .note())
                 .isEqualTo("Note 13");
         assertThat(demo.findAt(999)).isEmpty();
         assertThat(demo.history(Long.MAX_VALUE, 2))
@@ -281,7 +297,8 @@ class OpenProjectTest {
             Effect effect = accepted.effect();
             assertThat(effect.feeds().size() + effect.found().size()).isPositive();
             assertThat(effect.found())
-                    .doesNotContainAnyElementsOf(accepted.before().study().findings().due());
+                    .doesNotContainAnyElementsOf(
+                            accepted.before().study().findings().due());
         });
     }
 
