@@ -33,13 +33,17 @@ public final class Wording {
         return count + " " + (count == 1 ? one : many);
     }
 
-    /** "1.50 m", or "4 ft 11 in" where the project works by US rules. */
+    /** "1.50 m" or "59 mm", and "4 ft 11 in" or "2.3 in" where the project works by US rules. */
     public static String length(Evidence evidence, double metres) {
         if (evidence.ruleSet() == RuleSet.US) {
+            if (metres < 12 * INCH) {
+                return String.format(Locale.ROOT, "%.1f in", metres / INCH).replace(".0 ", " ");
+            }
             long inches = Math.round(metres / INCH);
-            return inches < 12
-                    ? inches + " in"
-                    : inches / 12 + " ft" + (inches % 12 == 0 ? "" : " " + inches % 12 + " in");
+            return inches / 12 + " ft" + (inches % 12 == 0 ? "" : " " + inches % 12 + " in");
+        }
+        if (metres < 0.2) {
+            return Math.round(1000 * metres) + " mm";
         }
         return String.format(Locale.ROOT, metres < 10 ? "%.2f m" : "%.1f m", metres);
     }

@@ -30,7 +30,7 @@ public final class Rooms {
     /** Nearer than this to a work place, a thing is beside it and not on the stage. */
     private static final double BESIDE = 3;
 
-    /** A mouth or a face is at least so high; lower things are not what the rows look at. */
+    /** A mouth or a face is at least so high above the floor; lower things are not what people look at. */
     private static final double FACE = 1.4;
 
     /** A fixture seen higher than this is above the eyes, not in them. */
@@ -179,13 +179,15 @@ public final class Rooms {
         double distance = from.to(sight.at());
         Seating seats = seating.get(room.id());
         double[] rows = seats == null ? null : Plan.within(seats.area, from, sight.at());
-        if (distance < BESIDE || (seats != null && rows == null)) {
+        boolean low = !sight.target() && sight.height() < Seating.metres(room.floor(), 0) + FACE;
+        if (low || distance < BESIDE || (seats != null && rows == null)) {
             return null;
         }
         List<Obstacle> seated = new ArrayList<>();
         List<Obstacle> standing = new ArrayList<>();
         if (seats != null && rows != null) {
-            for (double each : rows) {
+            double half = Math.min(seats.depth() / 2, (rows[1] - rows[0]) / 2); // heads are in the middle of a row
+            for (double each : new double[] {rows[0] + half, rows[1] - half}) {
                 int row = seats.row(along(from, sight.at(), each / distance));
                 if (each > 0 && each < distance) {
                     seated.add(new Obstacle("heads", each, seats.headSeated(row)));

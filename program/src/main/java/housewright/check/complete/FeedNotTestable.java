@@ -68,9 +68,10 @@ public final class FeedNotTestable implements Rule {
                 : Stream.of(CARD.finding(
                         Severity.NOTE,
                         blind.stream().map(Subject::feed).toList(),
-                        Wording.things(blind, 5) + (blind.size() == 1 ? " ends" : " end")
-                                + " where nobody in the room sees or hears it, and nothing says how it is tried out.",
+                        Wording.things(blind, 5) + (blind.size() == 1
+                                        ? " ends where nobody in the room sees or hears it, and nothing says how it is tried out."
+                                        : " end where nobody in the room sees or hears them, and nothing says how they are tried out."),
                         List.of(new Value("feeds", blind.size(), null, "")),
-                        List.of(Fix.of("Say under test: how; " + Wording.some(ends, 3) + "."))));
+                        List.of(Fix.of("Say under test: how; " + String.join("; ", ends) + "."))));
     }
 }

@@ -59,6 +59,7 @@ public final class PasswordNotNoted implements Rule {
     private static boolean asks(Present thing) {
         Model model = thing.model();
         return model != null
+                && model.battery() == null
                 && (KINDS.contains(model.kind())
                         || (model.kind() == Kind.SWITCH && thing.equipment().ip() != null));
     }

@@ -10,14 +10,19 @@ import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.finding.Value;
 import housewright.model.Equipment;
+import housewright.model.Kind;
 import housewright.model.Stage;
 import housewright.signal.Present;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 
 /** Things that stand, hang or are racked nowhere. */
 public final class PlaceMissing implements Rule {
+    private static final Set<Kind> CARRIED =
+            EnumSet.of(Kind.MICROPHONE, Kind.RADIO_TRANSMITTER, Kind.HEADPHONES, Kind.DI);
+
     private static final Card CARD = new Card(
             "place-missing",
             "Is it known of everything where it goes?",
@@ -36,6 +41,7 @@ public final class PlaceMissing implements Rule {
             return Stream.empty(); // a signal plan without a room
         }
         List<String> homeless = evidence.pictures().things().stream()
+                .filter(thing -> thing.model() == null || !CARRIED.contains(thing.model().kind()))
                 .map(Present::equipment)
                 .filter(each -> each.at() == null && each.partOf() == null && each.runsOn() == null)
                 .map(Equipment::id)

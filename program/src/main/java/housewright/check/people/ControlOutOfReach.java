@@ -65,7 +65,7 @@ public final class ControlOutOfReach implements Rule {
         Map<String, Place> places = evidence.project().venue().places();
         for (Present thing : evidence.pictures().things()) {
             Place place = places.get(String.valueOf(thing.equipment().at()));
-            if (place == null || place.at() == null || place.rack() != null || place.hang() != null) {
+            if (place == null || place.at() == null || place.rack() != null || isCarried(thing)) {
                 continue;
             }
             boolean button = thing.model() != null
@@ -79,6 +79,10 @@ public final class ControlOutOfReach implements Rule {
             }
         }
         return findings.stream();
+    }
+
+    private static boolean isCarried(Present thing) {
+        return thing.model() != null && thing.model().battery() != null;
     }
 
     private static double floor(Evidence evidence, Place place) {

@@ -68,7 +68,7 @@ public final class LiftOperatorNotFree implements Rule {
                         + (trained.size() == 1 ? " is" : " are") + " not free on any of these days.",
                 List.of(),
                 List.of(Fix.of("Hire it for days on which " + who + (trained.size() == 1 ? " is" : " are")
-                        + " free, or find another trained " + Words.said(skill) + ".")));
+                        + " free, or find somebody else who is trained (" + Words.said(skill) + ").")));
     }
 
     /** True, too, where nobody has said when they are free. */

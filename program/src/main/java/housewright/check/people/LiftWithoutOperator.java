@@ -53,9 +53,9 @@ public final class LiftWithoutOperator implements Rule {
                 findings.add(finding(
                         evidence,
                         hire,
-                        "Nobody on the job is a trained " + Words.said(skill) + ", so nobody may use " + what,
-                        Fix.of("Find a trained " + Words.said(skill) + " and enter them under people, or have " + what
-                                + " hired with its operator. Never let somebody untrained try.")));
+                        "Nobody on the job is trained for " + what + " (" + Words.said(skill) + "), so nobody may use it",
+                        Fix.of("Find somebody who is trained and enter them under people with the skill " + skill
+                                + ", or hire " + what + " with its operator. Never let somebody untrained try.")));
             }
         }
         return findings.stream();

@@ -44,10 +44,13 @@ public final class LightAngleOnFaces implements Rule {
         double low = evidence.limit(CARD, LOW);
         Map<String, List<FaceLight>> off = new LinkedHashMap<>();
         for (FaceLight each : evidence.rooms().faceLights()) {
-            if (each.elevation() < low || each.elevation() > STEEP.value()) {
-                off.computeIfAbsent(each.target(), key -> new ArrayList<>()).add(each);
-            }
+            off.computeIfAbsent(each.target(), key -> new ArrayList<>()).add(each);
         }
+        off.values().forEach(lights -> {
+            boolean dark = lights.stream().allMatch(each -> each.elevation() > STEEP.value());
+            lights.removeIf(each -> each.elevation() >= low && !(dark && each.elevation() > STEEP.value()));
+        });
+        off.values().removeIf(List::isEmpty);
         return off.entrySet().stream().map(each -> finding(each.getKey(), each.getValue(), low));
     }
 

@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 
 /** Work overhead, and nothing on the job that gets anybody up there. */
 public final class NoWayUp implements Rule {
-    static final Limit HIGH = Limit.most("height of work from the floor or a step", 3, "m");
+    static final Limit HIGH = Limit.most("height of work from the floor or from steps", 3.5, "m");
 
     private static final Card CARD = new Card(
             "no-way-up",

@@ -80,7 +80,7 @@ public final class ScreenHidesStage implements Rule {
         return CARD.finding(
                 Severity.FIX,
                 Sight.subjects(work, screen),
-                "From " + where + " the " + Words.said(screen.what()) + " hides " + Wording.things(hidden, 4)
+                "From " + where + (screen.what().equals("screen") ? " the screen" : " " + Words.said(screen.what())) + " hides " + Wording.things(hidden, 4)
                         + ": its top is " + Wording.length(evidence, over) + " above the line from "
                         + Sight.eye(evidence, work) + ".",
                 List.of(new Value("line above the screen", -1000 * (over - limit), limit * 1000, "mm")),
@@ -95,7 +95,7 @@ public final class ScreenHidesStage implements Rule {
             List<String> hidden = new ArrayList<>();
             double top = Double.POSITIVE_INFINITY;
             for (View view : work.views()) {
-                double line = Sight.line(work.low(), view, screen);
+                double line = Sight.line(work.high(), view, screen);
                 if (line < screen.top()) {
                     hidden.add(view.what());
                     top = Math.min(top, line);
@@ -111,7 +111,7 @@ public final class ScreenHidesStage implements Rule {
                                 + Words.said(work.place().id()) + " comes up to "
                                 + Wording.length(evidence, screen.top() - work.floor())
                                 + "; straight in front it would hide " + Wording.things(hidden, 4) + " from "
-                                + Sight.eye(evidence, work) + ".",
+                                + Sight.eye(evidence, work, work.high()) + ".",
                         List.of(new Value("top of the screen", screen.top() - work.floor(), top - work.floor(), "m")),
                         List.of(Fix.of("Stand it to one side, or no higher than "
                                 + Wording.length(evidence, top - work.floor())

@@ -9,6 +9,8 @@ import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.finding.Value;
+import housewright.model.Equipment;
+import housewright.model.Life;
 import housewright.model.Stage;
 import housewright.model.Words;
 import housewright.room.ScreenView;
@@ -49,7 +51,7 @@ public final class WordsTooSmall implements Rule {
     private static Finding finding(Evidence evidence, ScreenView view, double limit) {
         double part = 100 * view.ratio() / 200;
         return CARD.finding(
-                view.ratio() > WATCHING.value() ? Severity.FIX : Severity.NOTE,
+                isToSettle(evidence, view) ? Severity.FIX : Severity.NOTE,
                 List.of(Subject.equipment(view.screen()), new Subject("room", view.room())),
                 "The seat that is worst off sits " + Wording.length(evidence, view.distance()) + " from "
                         + Words.said(view.screen()) + ", " + number(view.ratio())
@@ -58,6 +60,12 @@ public final class WordsTooSmall implements Rule {
                 List.of(new Value("distance in picture heights", view.ratio(), limit, "")),
                 List.of(Fix.of("Set words at least " + number(part)
                         + " % of the picture's height, or use a larger or a second screen.")));
+    }
+
+    /** What has hung there for years is no more than worth knowing. */
+    private static boolean isToSettle(Evidence evidence, ScreenView view) {
+        Equipment screen = evidence.project().equipment().get(view.screen());
+        return view.ratio() > WATCHING.value() && screen != null && screen.life() != Life.KEEP;
     }
 
     private static String number(double value) {

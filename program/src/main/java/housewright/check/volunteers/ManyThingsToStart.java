@@ -27,7 +27,7 @@ import org.jspecify.annotations.Nullable;
 /** What a volunteer touches to start and to stop a service, counted, with what would make it fewer. */
 public final class ManyThingsToStart implements Rule {
     static final Limit THINGS = Limit.most("things to touch to start a service", 12, "");
-    static final Limit PLACES = Limit.most("places to go to", 4, "");
+    static final Limit PLACES = Limit.most("places to go to", 6, "");
 
     private static final Card CARD = new Card(
             "many-things-to-start",
@@ -107,14 +107,11 @@ public final class ManyThingsToStart implements Rule {
                     + fewer + " fewer: "
                     + Wording.things(most.getValue().stream().map(Touch::thing).toList(), 4) + " come on together."));
         }
-        List<String> remote = start.stream()
-                .filter(touch -> hard.contains(touch.thing()) || touch.how() == Touch.How.SWITCH)
-                .map(Touch::thing)
-                .toList();
-        fixes.add(Fix.of("Have a control path switch what can be switched so (screens and projectors by network or"
-                + " serial), and leave on what may stay on: of the "
-                + Wording.counted(remote.size(), "switch", "switches")
-                + " say on the card which."));
+        long switches = start.stream()
+                .filter(touch -> touch.how() == Touch.How.SWITCH)
+                .count();
+        fixes.add(Fix.of("Let the network or a control cable switch screens and projectors, and say on the card which of the "
+                + switches + " switches stay on all week."));
         return fixes;
     }
 }
