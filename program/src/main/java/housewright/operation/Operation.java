@@ -140,12 +140,10 @@ public final class Operation {
     public List<Cut> cuts() {
         List<Cut> cuts = new ArrayList<>();
         for (Present each : things.values()) {
-            String master = each.model() != null
-                            && SHUT_DOWN_FIRST.contains(each.model().kind())
-                    ? master(each.id())
-                    : null;
-            if (master != null && each.model().battery() == null) {
-                cuts.add(new Cut(each.id(), master));
+            if (each.model() != null
+                    && SHUT_DOWN_FIRST.contains(each.model().kind())
+                    && each.model().battery() == null) {
+                masters(each.id()).forEach(master -> cuts.add(new Cut(each.id(), master)));
             }
         }
         return cuts;
@@ -159,16 +157,15 @@ public final class Operation {
             if (model == null) {
                 continue;
             }
-            String master = takesMains(each) ? master(each.id()) : null;
-            if (master != null) {
-                masters.add(master);
-            }
+            boolean ends = takesMains(each) && model.kind() != Kind.POWER_DISTRIBUTOR;
+            List<String> above = ends ? masters(each.id()) : List.of();
+            masters.addAll(above);
             boolean shutDown = SHUT_DOWN_FIRST.contains(model.kind());
             if (isOnBattery(model)) {
                 all.add(touch(each.id(), How.BATTERY));
             } else if (SWITCHED.contains(model.kind())
                     && takesMains(each)
-                    && (master == null || shutDown)
+                    && (above.isEmpty() || shutDown)
                     && !controlled.contains(each.id())) {
                 all.add(touch(each.id(), How.SWITCH));
             }
@@ -212,16 +209,17 @@ public final class Operation {
         return model != null && model.ports().values().stream().map(Port::in).anyMatch(in -> in == Signal.MAINS);
     }
 
-    /** What switches its supply for a group, itself left out; null where nothing does. */
-    private @Nullable String master(String thing) {
+    /** What switches its supply for a group, itself left out, the nearest first: all must be on. */
+    private List<String> masters(String thing) {
+        List<String> masters = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (String at = suppliedBy.get(thing); at != null && seen.add(at); at = suppliedBy.get(at)) {
             Present by = things.get(at);
             if (by != null && isMaster(by.model())) {
-                return at;
+                masters.add(at);
             }
         }
-        return null;
+        return masters;
     }
 
     private static boolean isMaster(@Nullable Model model) {

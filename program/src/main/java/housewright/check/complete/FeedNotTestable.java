@@ -68,7 +68,8 @@ public final class FeedNotTestable implements Rule {
                 : Stream.of(CARD.finding(
                         Severity.NOTE,
                         blind.stream().map(Subject::feed).toList(),
-                        Wording.things(blind, 5) + (blind.size() == 1
+                        Wording.things(blind, 5)
+                                + (blind.size() == 1
                                         ? " ends where nobody in the room sees or hears it, and nothing says how it is tried out."
                                         : " end where nobody in the room sees or hears them, and nothing says how they are tried out."),
                         List.of(new Value("feeds", blind.size(), null, "")),

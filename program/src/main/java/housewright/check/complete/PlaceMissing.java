@@ -41,7 +41,8 @@ public final class PlaceMissing implements Rule {
             return Stream.empty(); // a signal plan without a room
         }
         List<String> homeless = evidence.pictures().things().stream()
-                .filter(thing -> thing.model() == null || !CARRIED.contains(thing.model().kind()))
+                .filter(thing ->
+                        thing.model() == null || !CARRIED.contains(thing.model().kind()))
                 .map(Present::equipment)
                 .filter(each -> each.at() == null && each.partOf() == null && each.runsOn() == null)
                 .map(Equipment::id)

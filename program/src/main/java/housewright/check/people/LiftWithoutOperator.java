@@ -53,7 +53,8 @@ public final class LiftWithoutOperator implements Rule {
                 findings.add(finding(
                         evidence,
                         hire,
-                        "Nobody on the job is trained for " + what + " (" + Words.said(skill) + "), so nobody may use it",
+                        "Nobody on the job is trained for " + what + " (" + Words.said(skill)
+                                + "), so nobody may use it",
                         Fix.of("Find somebody who is trained and enter them under people with the skill " + skill
                                 + ", or hire " + what + " with its operator. Never let somebody untrained try.")));
             }

@@ -80,7 +80,8 @@ public final class ScreenHidesStage implements Rule {
         return CARD.finding(
                 Severity.FIX,
                 Sight.subjects(work, screen),
-                "From " + where + (screen.what().equals("screen") ? " the screen" : " " + Words.said(screen.what())) + " hides " + Wording.things(hidden, 4)
+                "From " + where + (screen.what().equals("screen") ? " the screen" : " " + Words.said(screen.what()))
+                        + " hides " + Wording.things(hidden, 4)
                         + ": its top is " + Wording.length(evidence, over) + " above the line from "
                         + Sight.eye(evidence, work) + ".",
                 List.of(new Value("line above the screen", -1000 * (over - limit), limit * 1000, "mm")),

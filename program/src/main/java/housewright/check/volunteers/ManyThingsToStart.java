@@ -107,11 +107,11 @@ public final class ManyThingsToStart implements Rule {
                     + fewer + " fewer: "
                     + Wording.things(most.getValue().stream().map(Touch::thing).toList(), 4) + " come on together."));
         }
-        long switches = start.stream()
-                .filter(touch -> touch.how() == Touch.How.SWITCH)
-                .count();
-        fixes.add(Fix.of("Let the network or a control cable switch screens and projectors, and say on the card which of the "
-                + switches + " switches stay on all week."));
+        long switches =
+                start.stream().filter(touch -> touch.how() == Touch.How.SWITCH).count();
+        fixes.add(Fix.of(
+                "Let the network or a control cable switch screens and projectors, and say on the card which of the "
+                        + switches + " switches stay on all week."));
         return fixes;
     }
 }
