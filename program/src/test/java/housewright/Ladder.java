@@ -45,7 +45,7 @@ final class Ladder {
 
     /** The engines: one public entry class, public records of input and result, all else within the package. */
     private static final Set<String> ENGINES =
-            Set.of("signal", "cable", "sound", "picture", "network", "light", "power", "drawing");
+            Set.of("signal", "cable", "sound", "picture", "network", "light", "power", "room", "operation", "drawing");
 
     /** Above the line: these may read the clock and use threads. */
     private static final Set<String> ABOVE_THE_LINE =
@@ -78,52 +78,32 @@ final class Ladder {
         rung("network", List.of("unit", "model", "signal", "cable"), "java.util.concurrent..");
         rung("light", List.of("unit", "model", "signal", "cable"));
         rung("power", List.of("unit", "model", "signal", "cable", "network"));
-        rung(
-                "check",
-                List.of(
-                        "unit", "model", "finding", "signal", "cable", "sound", "picture", "network", "light",
-                        "power"));
-        for (String trade : List.of("signal", "joining", "cable", "sound", "picture", "network", "light", "power")) {
-            rung(
-                    "check." + trade,
-                    List.of(
-                            "unit",
-                            "model",
-                            "model.change",
-                            "finding",
-                            "signal",
-                            "cable",
-                            "sound",
-                            "picture",
-                            "network",
-                            "light",
-                            "power",
-                            "check"));
+        rung("room", List.of("unit", "model", "signal"));
+        rung("operation", List.of("unit", "model", "signal", "cable"));
+        List<String> reckoned =
+                List.of("signal", "cable", "sound", "picture", "network", "light", "power", "room", "operation");
+        List<String> checked = new ArrayList<>(List.of("unit", "model", "finding"));
+        checked.addAll(reckoned);
+        rung("check", checked);
+        List<String> used = new ArrayList<>(checked);
+        used.addAll(List.of("model.change", "check"));
+        List<String> studied = new ArrayList<>(used);
+        for (String trade : List.of(
+                "signal",
+                "joining",
+                "cable",
+                "sound",
+                "picture",
+                "network",
+                "light",
+                "power",
+                "people",
+                "complete",
+                "volunteers")) {
+            rung("check." + trade, used);
+            studied.add("check." + trade);
         }
-        rung(
-                "study",
-                List.of(
-                        "unit",
-                        "model",
-                        "model.change",
-                        "finding",
-                        "signal",
-                        "cable",
-                        "sound",
-                        "picture",
-                        "network",
-                        "light",
-                        "power",
-                        "check",
-                        "check.signal",
-                        "check.joining",
-                        "check.cable",
-                        "check.sound",
-                        "check.picture",
-                        "check.network",
-                        "check.light",
-                        "check.power"),
-                "java.util.concurrent..");
+        rung("study", studied, "java.util.concurrent..");
         rung(
                 "drawing",
                 List.of("unit", "model", "finding", "signal", "cable", "study"),

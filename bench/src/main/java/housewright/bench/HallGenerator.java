@@ -164,7 +164,7 @@ public final class HallGenerator {
     }
 
     private static Place renamed(Place p, UnaryOperator<String> id) {
-        return new Place(id.apply(p.id()), p.room(), p.at(), p.rack(), p.hang(), p.remarks());
+        return new Place(id.apply(p.id()), p.room(), p.at(), p.rack(), p.hang(), p.operator(), p.remarks());
     }
 
     private static Pathway renamed(Pathway p, UnaryOperator<String> id) {
@@ -208,6 +208,7 @@ public final class HallGenerator {
                 id.apply(e.runsOn()),
                 e.serial(),
                 e.label(),
+                e.handover(),
                 was == null
                         ? null
                         : new EquipmentToday(
@@ -290,6 +291,7 @@ public final class HallGenerator {
                 f.carries(),
                 f.within(),
                 renamed(f.through(), id),
+                f.test(),
                 f.remarks());
     }
 

@@ -7,8 +7,10 @@ import housewright.model.RuleSet;
 import housewright.model.Rules;
 import housewright.model.Types;
 import housewright.network.Networks;
+import housewright.operation.Operation;
 import housewright.picture.Pictures;
 import housewright.power.Supplies;
+import housewright.room.Rooms;
 import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
@@ -61,6 +63,12 @@ public interface Evidence {
 
     /** The mains at that moment. */
     Supplies supplies();
+
+    /** Who sees what at that moment. */
+    Rooms rooms();
+
+    /** What a volunteer must touch at that moment. */
+    Operation operation();
 
     /** The same project at another moment. */
     Evidence at(Moment other);

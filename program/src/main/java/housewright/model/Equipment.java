@@ -38,6 +38,10 @@ public record Equipment(
         @Doc("Computer a program runs on") @Nullable String runsOn,
         @Nullable String serial,
         @Nullable String label,
+
+        @Doc("What the hall is handed with it: password, licence, firmware") @Nullable
+        Handover handover,
+
         @Doc("What differs today") @Nullable EquipmentToday was,
         Remarks remarks) {
     public Equipment {
@@ -96,6 +100,7 @@ public record Equipment(
                 runsOn,
                 serial,
                 label,
+                handover,
                 was,
                 remarks);
     }
@@ -131,6 +136,7 @@ public record Equipment(
                 runsOn,
                 serial,
                 label,
+                handover,
                 null,
                 remarks);
     }

@@ -16,8 +16,10 @@ import housewright.model.Library;
 import housewright.model.Project;
 import housewright.model.Types;
 import housewright.network.Networks;
+import housewright.operation.Operation;
 import housewright.picture.Pictures;
 import housewright.power.Supplies;
+import housewright.room.Rooms;
 import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
@@ -46,6 +48,8 @@ public final class Study implements Evidence {
     private final Once<Sound> sound;
     private final Once<Lights> lights;
     private final Once<Supplies> supplies;
+    private final Once<Rooms> rooms;
+    private final Once<Operation> operation;
     private final Once<Findings> findings;
     private final Once<Verdict> verdict;
     private final Map<String, Once<List<Mend>>> mends = new ConcurrentHashMap<>();
@@ -62,6 +66,8 @@ public final class Study implements Evidence {
         this.sound = new Once<>(() -> Sound.of(types, moment, signals(), cabling()));
         this.lights = new Once<>(() -> Lights.of(types, signals(), cabling()));
         this.supplies = new Once<>(() -> Supplies.of(types, moment, cabling(), networks()));
+        this.rooms = new Once<>(() -> Rooms.of(types, moment));
+        this.operation = new Once<>(() -> Operation.of(types, moment, cabling.get()));
         this.findings = new Once<>(() -> Checks.run(rules, this));
         this.verdict = new Once<>(() -> Verdict.of(this));
     }
@@ -136,6 +142,16 @@ public final class Study implements Evidence {
     @Override
     public Supplies supplies() {
         return supplies.get();
+    }
+
+    @Override
+    public Rooms rooms() {
+        return rooms.get();
+    }
+
+    @Override
+    public Operation operation() {
+        return operation.get();
     }
 
     /** Every feed's proof, in the order of the file. */

@@ -91,7 +91,8 @@ public final class WebServer implements AutoCloseable {
             http.setSendServerVersion(false);
             http.setSendDateHeader(true);
         });
-        config.jetty.modifyServer(server -> server.setStopTimeout(0)); // what is kept is kept; windows stay open for ever
+        config.jetty.modifyServer(
+                server -> server.setStopTimeout(0)); // what is kept is kept; windows stay open for ever
         config.routes.before(common.guard()::before);
         for (Route route : Routes.all()) {
             Handler handler =

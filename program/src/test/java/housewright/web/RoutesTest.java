@@ -48,8 +48,29 @@ class RoutesTest {
             "//elsewhere.example/");
 
     private static final List<String> FIELDS = List.of(
-            "name", "finding", "fix", "why", "rule", "subject", "mend", "asks", "to", "about", "due", "answer", "revision",
-            "back", "theme", "person", "role", "file", "photo", "rows", "id", "cell", "base");
+            "name",
+            "finding",
+            "fix",
+            "why",
+            "rule",
+            "subject",
+            "mend",
+            "asks",
+            "to",
+            "about",
+            "due",
+            "answer",
+            "revision",
+            "back",
+            "theme",
+            "person",
+            "role",
+            "file",
+            "photo",
+            "rows",
+            "id",
+            "cell",
+            "base");
 
     /** Who asks; null is somebody without a link. */
     enum Who {
@@ -73,8 +94,7 @@ class RoutesTest {
     @EnumSource(Who.class)
     void noRouteFailsAndNobodyDoesWhatTheyMayNot(Who who) throws StoreException {
         try (Hall hall = Hall.demo()) {
-            Visitor visitor =
-                    who.role == null ? Visitor.stranger(hall) : Visitor.of(hall, who.role);
+            Visitor visitor = who.role == null ? Visitor.stranger(hall) : Visitor.of(hall, who.role);
             String token = visitor.token();
             Random random = new Random(20270321);
             List<String> troubles = new ArrayList<>();
@@ -83,7 +103,8 @@ class RoutesTest {
                     String before = state(hall);
                     String path = path(route, hall, i, random);
                     HttpResponse<String> answer = ask(visitor, route, path, token, random);
-                    String what = who + " " + (route.changes() ? "POST " : "GET ") + cut(path) + " -> " + answer.statusCode();
+                    String what =
+                            who + " " + (route.changes() ? "POST " : "GET ") + cut(path) + " -> " + answer.statusCode();
                     if (answer.statusCode() >= 500) {
                         troubles.add(what);
                     }
@@ -94,14 +115,17 @@ class RoutesTest {
                                 && answer.statusCode() != 400) {
                             troubles.add(what + ", though it is not for them");
                         }
-                        if (answer.body().contains("Carrowfenn") || answer.body().contains(Demo.FEED)) {
+                        if (answer.body().contains("Carrowfenn")
+                                || answer.body().contains(Demo.FEED)) {
                             troubles.add(what + " tells of the project");
                         }
                         if (!state(hall).equals(before)) {
                             troubles.add(what + " changed something");
                         }
                     }
-                    if (!route.changes() && !route.path().startsWith("/in/") && !state(hall).equals(before)) {
+                    if (!route.changes()
+                            && !route.path().startsWith("/in/")
+                            && !state(hall).equals(before)) {
                         troubles.add(what + " changed something by being looked at");
                     }
                 }
@@ -128,11 +152,12 @@ class RoutesTest {
         Matcher matcher = PARAMETER.matcher(path);
         String filled = matcher.replaceAll(
                 found -> Matcher.quoteReplacement(Visitor.encoded(odd(random)).replace(".", "%2E")));
-        return random.nextBoolean() ? filled : filled + "?before=" + Visitor.encoded(odd(random)) + "&about=" + Visitor.encoded(odd(random));
+        return random.nextBoolean()
+                ? filled
+                : filled + "?before=" + Visitor.encoded(odd(random)) + "&about=" + Visitor.encoded(odd(random));
     }
 
-    private static HttpResponse<String> ask(
-            Visitor visitor, Route route, String path, String token, Random random) {
+    private static HttpResponse<String> ask(Visitor visitor, Route route, String path, String token, Random random) {
         if (!route.changes()) {
             return visitor.get(path);
         }
@@ -145,8 +170,8 @@ class RoutesTest {
         }
         return switch (random.nextInt(4)) {
             case 0 ->
-                visitor.send(visitor.request(path, "application/json", "{\"name\":")
-                        .header("X-Housewright-Token", token));
+                visitor.send(
+                        visitor.request(path, "application/json", "{\"name\":").header("X-Housewright-Token", token));
             case 1 ->
                 visitor.send(visitor.request(path, "multipart/form-data; boundary=x", multipart(fields))
                         .header("X-Housewright-Token", token));

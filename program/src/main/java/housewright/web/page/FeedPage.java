@@ -105,9 +105,8 @@ public record FeedPage(
         Study study = now.study();
         Feed feed = proof.feed();
         boolean held = feed.never() && proof.proven();
-        List<Mending> mends = study.mends(proof).stream()
-                .map(mend -> mending(study, mend))
-                .toList();
+        List<Mending> mends =
+                study.mends(proof).stream().map(mend -> mending(study, mend)).toList();
         boolean wantsMend = !proof.proven() && !proof.pairs().isEmpty();
         Set<String> lacking = new LinkedHashSet<>();
         proof.pairs().forEach(pair -> lacking.addAll(pair.lacking()));
@@ -140,9 +139,8 @@ public record FeedPage(
         if (feed.never()) {
             return feed.id() + " holds " + when + ": nothing arrives where it must not.";
         }
-        String within = feed.within() == null
-                ? ""
-                : ", within the " + feed.within().text() + " that it is allowed";
+        String within =
+                feed.within() == null ? "" : ", within the " + feed.within().text() + " that it is allowed";
         return feed.id() + " is proven " + when + within + ".";
     }
 
@@ -153,8 +151,7 @@ public record FeedPage(
                     .add(pair.to().toString());
         }
         List<String> kept = new ArrayList<>();
-        from.forEach((source, places) ->
-                kept.add(source + " does not arrive at " + FeedsPage.ids(places) + "."));
+        from.forEach((source, places) -> kept.add(source + " does not arrive at " + FeedsPage.ids(places) + "."));
         return kept;
     }
 

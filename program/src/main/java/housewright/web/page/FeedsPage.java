@@ -56,8 +56,8 @@ public record FeedsPage(String answer, List<Row> rows, List<Lacking> lacking) {
                     .forEach(figure -> lacking.merge(
                             figure,
                             List.of(proof.feed().id()),
-                            (one, other) -> Stream.concat(one.stream(), other.stream())
-                                    .toList()));
+                            (one, other) ->
+                                    Stream.concat(one.stream(), other.stream()).toList()));
         }
         return new FeedsPage(
                 study.verdict().sentence() + ".",
@@ -97,14 +97,13 @@ public record FeedsPage(String answer, List<Row> rows, List<Lacking> lacking) {
             return "not finished";
         }
         boolean never = proof.feed().never();
-        String word =
-                switch (proof.state()) {
-                    case PROVEN -> never ? "kept out" : "proven";
-                    case LATE -> "late";
-                    case CROSSED -> "crossed";
-                    case BROKEN -> never ? "not shown to hold" : "broken";
-                    case ARRIVES -> "arrives, and must not";
-                };
+        String word = switch (proof.state()) {
+            case PROVEN -> never ? "kept out" : "proven";
+            case LATE -> "late";
+            case CROSSED -> "crossed";
+            case BROKEN -> never ? "not shown to hold" : "broken";
+            case ARRIVES -> "arrives, and must not";
+        };
         return study.isNotYetDue(proof) ? word + ", not due yet" : word;
     }
 
@@ -116,7 +115,8 @@ public record FeedsPage(String answer, List<Row> rows, List<Lacking> lacking) {
     }
 
     private static String delay(FeedProof proof) {
-        long longest = proof.pairs().stream().mapToLong(PairProof::delayNanos).max().orElse(0);
+        long longest =
+                proof.pairs().stream().mapToLong(PairProof::delayNanos).max().orElse(0);
         return proof.feed().never() || longest == 0 ? "" : Figures.milliseconds(longest);
     }
 
