@@ -40,7 +40,7 @@ public final class Lights {
     private final List<Clash> clashes;
 
     private Lights(Types types, Signals signals, Cabling cabling) {
-        for (Present thing : Present.all(types, signals.moment())) {
+        for (Present thing : Present.all(types, signals.moment()).values()) {
             things.put(thing.id(), thing);
             if (isReceiver(thing)) {
                 receivers.put(thing.id(), new Receiver(thing, footprint(thing)));

@@ -50,7 +50,7 @@ public final class Operation {
 
     private Operation(Types types, Moment moment, Cabling cabling) {
         this.types = types;
-        for (Present each : Present.all(types, moment)) {
+        for (Present each : Present.all(types, moment).values()) {
             things.put(each.id(), each);
             Ref by = each.equipment().poweredBy();
             if (by != null && !by.isRange()) {

@@ -38,7 +38,7 @@ public final class Supplies {
     /** Copper at 20 degrees C, in ohm mm2/m (IEC 60028). */
     private static final double COPPER = 0.017241;
 
-    private final Map<String, Present> things = new LinkedHashMap<>();
+    private final Map<String, Present> things;
     private final Map<String, Supply> supplies = new LinkedHashMap<>();
     private final Map<String, List<Supply>> fedBy = new LinkedHashMap<>();
     private final Map<String, List<Supply>> fedByThing = new HashMap<>();
@@ -46,7 +46,7 @@ public final class Supplies {
     private final Map<String, CircuitLoad> byCircuit = new LinkedHashMap<>();
 
     private Supplies(Types types, Moment moment, Cabling cabling, Networks networks) {
-        Present.all(types, moment).forEach(each -> things.put(each.id(), each));
+        this.things = Present.all(types, moment);
         Map<String, Line> leads = leads(cabling);
         Map<String, Double> besides = besides(networks);
         Map<String, Address> outlets = new HashMap<>();

@@ -48,7 +48,7 @@ public final class Rooms {
 
     private Rooms(Types types, Moment moment) {
         this.types = types;
-        this.things = Present.all(types, moment);
+        this.things = List.copyOf(Present.all(types, moment).values());
         this.places = types.project().venue().places();
         this.displays = things.stream()
                 .filter(each -> each.model() != null && each.model().kind() == Kind.DISPLAY)
