@@ -153,6 +153,7 @@ final class Ladder {
                 List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app"),
                 "java.io",
                 "java.lang.reflect",
+                "java.net",
                 "java.nio.charset",
                 "java.nio.file..",
                 "java.util.concurrent..",
@@ -163,7 +164,7 @@ final class Ladder {
                 List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app", "app.table"),
                 "java.net",
                 "java.nio.charset");
-        rung("web.view", List.of("web.page"), "gg.jte..");
+        rung("web.view", List.of("app.table", "web.page"), "gg.jte..");
         rung(
                 "web",
                 List.of(

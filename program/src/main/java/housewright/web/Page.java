@@ -13,9 +13,9 @@ enum Page {
     PATCH("Patch", "/patch", 1),
     FEEDS("Feeds", "/feeds", 1),
     FINDINGS("Findings", "/findings", 2),
+    QUESTIONS("Questions", "/questions", 2),
     PEOPLE("People and dates", "/people", 3),
-    QUESTIONS("Questions", "/questions", 4),
-    HISTORY("History", "/history", 5);
+    HISTORY("History", "/history", 6);
 
     private final String label;
     private final String path;
@@ -37,9 +37,8 @@ enum Page {
     }
 
     static List<Frame.Group> rail(String job, @Nullable Page here, Counts counts) {
-        return List.of(values()).stream()
-                .collect(java.util.stream.Collectors.groupingBy(
-                        page -> page.group, java.util.TreeMap::new, java.util.stream.Collectors.toList()))
+        return Arrays.stream(values())
+                .collect(Collectors.groupingBy(page -> page.group, TreeMap::new, Collectors.toList()))
                 .values()
                 .stream()
                 .map(pages -> new Frame.Group(pages.stream()

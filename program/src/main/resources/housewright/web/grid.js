@@ -41,11 +41,6 @@ export function start() {
     toHash();
 }
 
-start();
-document.addEventListener("htmx:afterSettle", start);
-document.addEventListener("refreshed", () => document.getElementById("grid") && refresh());
-window.addEventListener("hashchange", toHash);
-
 /* Cells */
 
 const rows = () => [...grid.tBodies[0].rows].filter((row) => row.dataset.row !== undefined);
@@ -460,8 +455,9 @@ function say(words, trouble = false) {
 
 /* Which rows there are */
 
-function query(from, most) {
+function query(from, most, row = "") {
     return new URLSearchParams({
+        row,
         words: document.getElementById("filter").value.trim(),
         sort: grid.dataset.sort,
         down: grid.dataset.down,
@@ -471,18 +467,18 @@ function query(from, most) {
     });
 }
 
-async function fetched(from, most) {
-    const answer = await fetch(`${grid.dataset.href}/rows?${query(from, most)}`);
+async function fetched(from, most, row) {
+    const answer = await fetch(`${grid.dataset.href}/rows?${query(from, most, row)}`);
     if (!answer.ok) return null;
     return new DOMParser().parseFromString(await answer.text(), "text/html").querySelector("table.part");
 }
 
 let asked = 0;
 
-/** All rows again, as many as there were. */
-async function reload(least) {
+/** All rows again, as many as there were, and on up to one of them. */
+async function reload(least, upTo) {
     const turn = ++asked;
-    const part = await fetched(0, Math.min(1000, Math.max(100, least)));
+    const part = await fetched(0, Math.min(1000, Math.max(100, least)), upTo);
     if (part === null || turn !== asked) return;
     grid.tBodies[0].replaceChildren(...part.tBodies[0].rows);
     Object.assign(grid.dataset, part.dataset);
@@ -595,7 +591,7 @@ function batch(path, fields, stay = false) {
         }
         if (answer.dataset.state !== "accepted") return say(answer.querySelector(".error .wrong, .says").textContent || answer.querySelector(".says").textContent, true);
         const made = [...answer.querySelectorAll("tbody tr")].map((row) => row.dataset.row);
-        await reload(rows().length + made.length);
+        await reload(rows().length + made.length, made.at(-1));
         for (const row of rows()) {
             if (!made.includes(row.dataset.row)) continue;
             row.classList.add("chosen");
@@ -765,3 +761,8 @@ function soon(action, delay) {
         timer = setTimeout(action, delay);
     };
 }
+
+start();
+document.addEventListener("htmx:afterSettle", start);
+document.addEventListener("refreshed", () => document.getElementById("grid") && refresh());
+window.addEventListener("hashchange", toHash);

@@ -227,7 +227,7 @@ public record TablePage(
                     now.study().proofs().stream().filter(FeedProof::proven).count();
             return proven + " of " + counted + " proven";
         }
-        Set<String> ids = now.study().findings().due().stream()
+        Set<String> ids = now.study().findingsBeyondFeeds().stream()
                 .filter(finding -> finding.severity() != Severity.NOTE)
                 .map(finding -> finding.subjects().getFirst().path())
                 .filter(path -> path.startsWith(table.key() + "."))

@@ -175,7 +175,7 @@ class EditsTest {
     /** Every thing that the demo names by a range. */
     private static List<String> ranges() {
         List<String> named = new ArrayList<>(List.of(""));
-        java.util.regex.Matcher range = java.util.regex.Pattern.compile("([A-Za-z0-9-]*\\{[^}]*}[A-Za-z0-9-]*)\\.")
+        java.util.regex.Matcher range = java.util.regex.Pattern.compile("([A-Za-z0-9-]+\\{[^{}\\s]*}[A-Za-z0-9-]*)\\.")
                 .matcher(housewright.file.ProjectWriter.yaml(DEMO));
         while (range.find()) {
             named.addAll(new housewright.model.NamePattern(range.group(1)).names());
