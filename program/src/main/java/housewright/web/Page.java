@@ -1,7 +1,10 @@
 package housewright.web;
 
 import housewright.web.page.Frame;
+import java.util.Arrays;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The pages of a project, in the order of the job; the rail shows those that are there. */

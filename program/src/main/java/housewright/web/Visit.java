@@ -136,8 +136,8 @@ final class Visit {
 
     private static String count(Now now, Page page) {
         long count = switch (page) {
-            case FINDINGS ->
-                now.study().findings().due().stream()
+            case FINDINGS -> // beside Feeds, which counts its own; and no page waits for mends to be found
+                now.study().findingsBeyondFeeds().stream()
                         .filter(finding -> finding.severity() != Severity.NOTE)
                         .count();
             case FEEDS ->
@@ -147,7 +147,7 @@ final class Visit {
                         .filter(question ->
                                 question.answer() == null || question.answer().isBlank())
                         .count();
-            case OVERVIEW, HISTORY -> 0;
+            case OVERVIEW, VENUE, EQUIPMENT, CABLES, PATCH, PEOPLE, HISTORY -> 0;
         };
         return count == 0 ? "" : Long.toString(count);
     }
