@@ -137,6 +137,21 @@ class ToScaleTest {
     }
 
     @Test
+    void whatMovesIsSaidToMoveAtBothItsPlaces() {
+        String text = Halls.TINY.replace(
+                "  speaker: {model: speaker, at: wall}",
+                "  speaker: {model: speaker, at: wall, life: move, was: {at: stage}}");
+        Drawn page = new Drawn(
+                Halls.drawings(Halls.read(text)).floorPlan(State.CHANGE).sheet().svg());
+        assertThat(page.about("equipment:speaker"))
+                .extracting(each -> each.getAttribute("aria-label"))
+                .containsExactlyInAnyOrder(
+                        "Equipment speaker, Loudspeaker (moves away)", "Equipment speaker, Loudspeaker (moves here)");
+        assertThat(page.about("equipment:old-desk").getFirst().getAttribute("aria-label"))
+                .isEqualTo("Equipment old-desk, Small desk (struck)");
+    }
+
+    @Test
     void underUsRulesLengthsAreInFeetAndTheScaleIsAnArchitectsOne() {
         Plan plan = Halls.drawings(Halls.load("/housewright/halls/us-sanctuary.yaml"))
                 .floorPlan(State.TARGET);
