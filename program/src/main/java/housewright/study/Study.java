@@ -46,6 +46,10 @@ public final class Study implements Evidence {
     private final Once<Pictures> pictures;
     private final Once<Networks> networks;
     private final Once<Sound> sound;
+    private final Once<Lights> lights;
+    private final Once<Supplies> supplies;
+    private final Once<Rooms> rooms;
+    private final Once<Operation> operation;
     private final Once<Findings> beyondFeeds;
     private final Once<Findings> findings;
     private final Once<Verdict> verdict;
@@ -61,6 +65,10 @@ public final class Study implements Evidence {
         this.pictures = new Once<>(() -> Pictures.of(types, signals.get()));
         this.networks = new Once<>(() -> Networks.of(types, signals.get(), cabling.get()));
         this.sound = new Once<>(() -> Sound.of(types, moment, signals(), cabling()));
+        this.lights = new Once<>(() -> Lights.of(types, signals(), cabling()));
+        this.supplies = new Once<>(() -> Supplies.of(types, moment, cabling(), networks()));
+        this.rooms = new Once<>(() -> Rooms.of(types, moment));
+        this.operation = new Once<>(() -> Operation.of(types, moment, cabling.get()));
         this.beyondFeeds = new Once<>(() -> Checks.run(someRules(false), this));
         this.findings =
                 new Once<>(() -> Checks.together(rules, beyondFeeds.get(), Checks.run(someRules(true), this)));
