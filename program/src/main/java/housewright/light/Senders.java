@@ -12,6 +12,7 @@ import housewright.model.PatchEntry;
 import housewright.model.RadioLink;
 import housewright.model.Ref.Address;
 import housewright.model.Route;
+import housewright.model.Signal;
 import housewright.model.Types;
 import housewright.signal.Hop;
 import housewright.signal.Moment;
@@ -60,7 +61,7 @@ final class Senders {
         for (Line line : cabling.lines()) {
             Plug source = line.source();
             Plug sink = line.sink();
-            if (source != null && sink != null) {
+            if (source != null && sink != null && line.signal() != Signal.ETHERNET) { // there, sends say what arrives
                 bySink.computeIfAbsent(sink.socket(), key -> new ArrayList<>(1)).add(source);
             }
         }

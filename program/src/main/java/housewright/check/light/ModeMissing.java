@@ -76,7 +76,7 @@ public final class ModeMissing implements Rule {
                 Said.equipment(ids),
                 Said.things(ids) + " of type " + type + " " + (ids.size() == 1 ? "has an address" : "have addresses")
                         + " and no mode: it may be "
-                        + Said.some(List.copyOf(data.modes().keySet())) + ", so nobody knows which channels are taken.",
+                        + String.join(" or ", data.modes().keySet()) + ", so nobody knows which channels are taken.",
                 List.of(new Value("fixtures without a mode", ids.size(), 0.0, "")),
                 fixes);
     }

@@ -107,7 +107,7 @@ public final class OutletShared implements Rule {
         return CARD.finding(
                 Severity.FIX,
                 Said.subjects(Subject.equipment(at.thing()), Said.ids(plugs)),
-                Said.things(Said.ids(plugs)) + " all hang on one outlet, " + at.said() + ".",
+                Said.things(Said.ids(plugs)) + (plugs.size() == 2 ? " both" : " all") + " hang on one outlet, " + at.said() + ".",
                 List.of(new Value("plugs in the outlet", plugs.size(), 1.0, "")),
                 fixes);
     }
