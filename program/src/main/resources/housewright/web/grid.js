@@ -387,11 +387,7 @@ function replace(id, fresh) {
         like.querySelector(".t").textContent = cell.dataset.typed ?? "";
         wrong(like, error);
     }
-    if (old.classList.contains("chosen")) {
-        fresh.classList.add("chosen");
-        const box = fresh.querySelector("input[type=checkbox]");
-        box.checked = true;
-    }
+    if (old.classList.contains("chosen")) tick(fresh);
     old.replaceWith(fresh);
     if (focused !== null) go([...fresh.cells].find((cell) => cell.dataset.column === focused));
 }
@@ -480,7 +476,9 @@ async function reload(least, upTo) {
     const turn = ++asked;
     const part = await fetched(0, Math.min(1000, Math.max(100, least)), upTo);
     if (part === null || turn !== asked) return;
+    const chosen = new Set(chosenIds());
     grid.tBodies[0].replaceChildren(...part.tBodies[0].rows);
+    for (const row of rows()) if (chosen.has(row.dataset.row)) tick(row);
     Object.assign(grid.dataset, part.dataset);
     if (!grid.querySelector("[tabindex='0']")) keep(lines()[0]?.cells[0] ?? null);
     counts();
@@ -532,13 +530,14 @@ function counts() {
     if (doing) doing.hidden = chosen === 0;
 }
 
-let lastMarked = null;
-
 function mark(box) {
-    const row = box.closest("tr");
-    row.classList.toggle("chosen", box.checked);
-    lastMarked = row;
+    box.closest("tr").classList.toggle("chosen", box.checked);
     counts();
+}
+
+function tick(row) {
+    row.classList.add("chosen");
+    row.querySelector("input[type=checkbox]").checked = true;
 }
 
 async function toHash() {
@@ -592,11 +591,7 @@ function batch(path, fields, stay = false) {
         if (answer.dataset.state !== "accepted") return say(answer.querySelector(".error .wrong, .says").textContent || answer.querySelector(".says").textContent, true);
         const made = [...answer.querySelectorAll("tbody tr")].map((row) => row.dataset.row);
         await reload(rows().length + made.length, made.at(-1));
-        for (const row of rows()) {
-            if (!made.includes(row.dataset.row)) continue;
-            row.classList.add("chosen");
-            row.querySelector("input[type=checkbox]").checked = true;
-        }
+        if (!stay) for (const row of rows()) if (made.includes(row.dataset.row)) tick(row);
         told(answer);
         const first = rows().find((row) => row.dataset.row === made[0]);
         if (first && !stay) go(first.cells[0]);

@@ -262,10 +262,12 @@ class TablesInBrowserTest {
         page.keyboard().press("Control+Enter");
         page.locator("#f-label").fill("Main desk");
         page.locator("#f-circuit").fill("db9-9");
+        page.keyboard().press("Tab");
         page.locator(".row-form button.first").click();
         assertThat(page.locator("#beside .wrong")).containsText("db9-9");
         assertThat(project().equipment().get("desk").label()).isNull();
         page.locator("#f-circuit").fill("");
+        page.keyboard().press("Tab");
         page.locator(".row-form button.first").click();
         says("Set");
         assertThat(project().equipment().get("desk").label()).isEqualTo("Main desk");
