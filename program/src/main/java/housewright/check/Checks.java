@@ -56,10 +56,7 @@ public final class Checks {
         return new Findings(
                 both(one.due(), other.due(), Finding.REPORT_ORDER),
                 both(one.notYetDue(), other.notYetDue(), Finding.REPORT_ORDER),
-                both(
-                        one.exempted(),
-                        other.exempted(),
-                        Comparator.comparing(Exempted::finding, Finding.REPORT_ORDER)),
+                both(one.exempted(), other.exempted(), Comparator.comparing(Exempted::finding, Finding.REPORT_ORDER)),
                 both(
                         one.failures(),
                         other.failures(),

@@ -2,6 +2,7 @@ package housewright.check;
 
 import housewright.cable.Cabling;
 import housewright.light.Lights;
+import housewright.model.Equipment;
 import housewright.model.Project;
 import housewright.model.RuleSet;
 import housewright.model.Rules;
@@ -69,6 +70,19 @@ public interface Evidence {
 
     /** What a volunteer must touch at that moment. */
     Operation operation();
+
+    /**
+     * The thing of that id, which is there because something reckoned with it.
+     *
+     * @throws IllegalArgumentException where there is none
+     */
+    default Equipment getEquipment(String id) {
+        Equipment thing = project().equipment().get(id);
+        if (thing == null) {
+            throw new IllegalArgumentException("There is no equipment " + id);
+        }
+        return thing;
+    }
 
     /** The same project at another moment. */
     Evidence at(Moment other);

@@ -92,7 +92,7 @@ final class Joinable {
         List<JoinOffer> offers = new ArrayList<>();
         for (Piece piece : graph.pieces) {
             Layout layout = piece.layout();
-            if (layout == null || piece == asked.piece()) {
+            if (layout == null || piece.id().equals(asked.piece().id())) {
                 continue;
             }
             for (Socket socket : layout.shape.sockets().values()) {
@@ -197,10 +197,11 @@ final class Joinable {
         if (asked.socket().port().connector() == Connector.NONE) {
             return said + " has no socket.";
         }
-        if (port == null) {
+        Signal signal = port == null ? null : port.signal();
+        if (port == null || signal == null) {
             return null;
         }
-        if (port.signal() == Signal.RADIO) {
+        if (signal == Signal.RADIO) {
             return said + " is an antenna's: radio links have a table of their own.";
         }
         if (leftToPeople(port)) {
@@ -208,8 +209,8 @@ final class Joinable {
                 return said + " is a panel's; loudspeaker lines and mains are joined through panels by hand.";
             }
             if (port.connector() == null) {
-                return "Which connector " + said + " has is not known, and a "
-                        + port.signal().word() + " line is not offered on a guess.";
+                return "Which connector " + said + " has is not known, and a " + signal.word()
+                        + " line is not offered on a guess.";
             }
             if (port.both() != null) {
                 return "Whether " + said + " gives or takes is not known.";

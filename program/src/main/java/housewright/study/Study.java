@@ -70,8 +70,7 @@ public final class Study implements Evidence {
         this.rooms = new Once<>(() -> Rooms.of(types, moment));
         this.operation = new Once<>(() -> Operation.of(types, moment, cabling.get()));
         this.beyondFeeds = new Once<>(() -> Checks.run(someRules(false), this));
-        this.findings =
-                new Once<>(() -> Checks.together(rules, beyondFeeds.get(), Checks.run(someRules(true), this)));
+        this.findings = new Once<>(() -> Checks.together(rules, beyondFeeds.get(), Checks.run(someRules(true), this)));
         this.verdict = new Once<>(() -> Verdict.of(this));
     }
 

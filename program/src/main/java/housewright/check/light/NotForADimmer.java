@@ -85,7 +85,7 @@ public final class NotForADimmer implements Rule {
         List<Change> changes = new ArrayList<>();
         Set<String> circuits = new LinkedHashSet<>();
         for (Supply each : these) {
-            Equipment equipment = evidence.project().equipment().get(each.id());
+            Equipment equipment = evidence.getEquipment(each.id());
             Circuit plain = plain(evidence, equipment);
             if (plain != null && each.lead() == null) {
                 circuits.add(plain.id());

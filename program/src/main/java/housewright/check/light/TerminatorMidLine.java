@@ -46,7 +46,7 @@ public final class TerminatorMidLine implements Rule {
             for (String load : line.loads()) {
                 Present thing = lights.things().get(load);
                 if (thing != null && thing.equipment().terminator() == Fitted.FITTED && !ends.contains(load)) {
-                    Equipment equipment = evidence.project().equipment().get(load);
+                    Equipment equipment = evidence.getEquipment(load);
                     findings.add(CARD.finding(
                             Severity.FIX,
                             List.of(Subject.equipment(load)),

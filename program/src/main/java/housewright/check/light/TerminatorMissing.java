@@ -64,7 +64,7 @@ public final class TerminatorMissing implements Rule {
     }
 
     private static Finding finding(Evidence evidence, DmxLine line, String last) {
-        Equipment equipment = evidence.project().equipment().get(last);
+        Equipment equipment = evidence.getEquipment(last);
         String begin =
                 line.source() == null ? "" : " from " + line.source().at().saidPort();
         return CARD.finding(

@@ -56,7 +56,7 @@ public final class CircuitNotAtPlace implements Rule {
                 .toList();
         List<Fix> fixes = new ArrayList<>();
         if (!here.isEmpty()) {
-            Equipment equipment = evidence.project().equipment().get(supply.id());
+            Equipment equipment = evidence.getEquipment(supply.id());
             fixes.add(new Fix(
                     "Plug it into " + here.getFirst().id() + ", which comes there.",
                     List.of(new Change.Put(

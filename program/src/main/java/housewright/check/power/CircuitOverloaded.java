@@ -101,7 +101,7 @@ public final class CircuitOverloaded implements Rule {
                                 Supplies.amperes(evidence.supplies().through(each.id()), volts, Supplies.POWER_FACTOR);
                         Circuit other = moves < tooMuch || !fixes.isEmpty() ? null : room(evidence, load, each, moves);
                         if (other != null) {
-                            Equipment equipment = evidence.project().equipment().get(each.id());
+                            Equipment equipment = evidence.getEquipment(each.id());
                             fixes.add(new Fix(
                                     "Put " + Words.said(each.id()) + " on " + other.id() + ", which has room. "
                                             + Said.ELECTRICIAN,
@@ -118,7 +118,7 @@ public final class CircuitOverloaded implements Rule {
         for (CircuitLoad other : evidence.supplies().circuits()) {
             Double amperes = other.amperes();
             Current rating = other.circuit().rating();
-            if (other != load
+            if (!other.equals(load)
                     && amperes != null
                     && rating != null
                     && other.circuit().dimmed() == load.circuit().dimmed()

@@ -86,8 +86,7 @@ public final class OutletShared implements Rule {
         if (free.size() >= others.size() && others.stream().allMatch(each -> each.lead() == null)) {
             List<Change> changes = new ArrayList<>();
             for (int i = 0; i < others.size(); i++) {
-                Equipment equipment =
-                        evidence.project().equipment().get(others.get(i).id());
+                Equipment equipment = evidence.getEquipment(others.get(i).id());
                 changes.add(new Change.Put(
                         Section.EQUIPMENT,
                         equipment.id(),
@@ -107,7 +106,8 @@ public final class OutletShared implements Rule {
         return CARD.finding(
                 Severity.FIX,
                 Said.subjects(Subject.equipment(at.thing()), Said.ids(plugs)),
-                Said.things(Said.ids(plugs)) + (plugs.size() == 2 ? " both" : " all") + " hang on one outlet, " + at.said() + ".",
+                Said.things(Said.ids(plugs)) + (plugs.size() == 2 ? " both" : " all") + " hang on one outlet, "
+                        + at.said() + ".",
                 List.of(new Value("plugs in the outlet", plugs.size(), 1.0, "")),
                 fixes);
     }

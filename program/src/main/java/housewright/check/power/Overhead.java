@@ -40,9 +40,12 @@ final class Overhead {
         @Nullable
         Double limit() {
             Hanging hang = place.hang();
-            boolean stated =
-                    hang != null && hang.statedBy() != null && !hang.statedBy().isBlank();
-            return stated && hang.limit() != null ? Double.valueOf(hang.limit().kilograms()) : null;
+            if (hang == null || hang.limit() == null || hang.statedBy() == null) {
+                return null;
+            }
+            return hang.statedBy().isBlank()
+                    ? null
+                    : Double.valueOf(hang.limit().kilograms());
         }
     }
 
@@ -96,7 +99,7 @@ final class Overhead {
         for (Equipment each : evidence.project().equipment().values()) {
             boolean here = place.equals(each.at());
             EquipmentToday was = each.was();
-            boolean before = was != null && was.at() != null ? place.equals(was.at()) : here;
+            boolean before = place.equals(was == null || was.at() == null ? each.at() : was.at());
             if (each.life() == Life.STRIKE && before) {
                 down.add(each.id());
             } else if (here && (each.life() == Life.NEW || !before)) {

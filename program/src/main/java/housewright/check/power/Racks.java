@@ -72,7 +72,7 @@ final class Racks {
     static @Nullable Integer free(Rack rack, Racked moving) {
         boolean[] taken = new boolean[rack.space().units() + 1];
         for (Racked each : rack.things()) {
-            if (each != moving && each.unit() != null) {
+            if (!each.equals(moving) && each.unit() != null) {
                 for (int at = Math.max(1, each.unit());
                         at <= Math.min(rack.space().units(), each.top());
                         at++) {
@@ -97,7 +97,7 @@ final class Racks {
             return Fix.of("Nothing is free in " + Words.said(rack.place().id()) + " for its " + moving.height()
                     + " U: take a higher rack, or put something elsewhere.");
         }
-        Equipment equipment = evidence.project().equipment().get(moving.id());
+        Equipment equipment = evidence.getEquipment(moving.id());
         return new Fix(
                 "Put " + Words.said(moving.id()) + " at unit " + free + ", which is free.",
                 List.of(new Change.Put(Section.EQUIPMENT, moving.id(), equipment.atUnit(free))));

@@ -46,14 +46,14 @@ public final class SoundOnTwoPhases implements Rule {
             }
             Circuit one = circuit(evidence, circuits, line.from());
             Circuit other = circuit(evidence, circuits, line.to());
-            if (one == null || other == null || one == other) {
+            if (one == null || other == null || one.equals(other)) {
                 continue;
             }
-            boolean known = one.phase() != null && other.phase() != null;
-            if (!known) {
+            String phase = one.phase();
+            if (phase == null || other.phase() == null) {
                 asked.add(one.id());
                 asked.add(other.id());
-            } else if (!one.phase().equalsIgnoreCase(other.phase())) {
+            } else if (!phase.equalsIgnoreCase(other.phase())) {
                 apart.add(one.id());
                 apart.add(other.id());
             }

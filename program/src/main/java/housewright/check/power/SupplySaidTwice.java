@@ -1,5 +1,6 @@
 package housewright.check.power;
 
+import housewright.cable.Line;
 import housewright.cable.Plug;
 import housewright.check.Evidence;
 import housewright.check.Rule;
@@ -42,13 +43,17 @@ public final class SupplySaidTwice implements Rule {
         for (Supply each : evidence.supplies().supplies()) {
             Address outlet = each.outlet();
             String own = each.thing().equipment().circuit();
-            Plug plugged = each.lead() == null ? null : each.lead().source();
-            if (outlet != null && plugged != null && !plugged.socket().equals(socket(outlet))) {
+            Line lead = each.lead();
+            Plug plugged = lead == null ? null : lead.source();
+            if (lead != null
+                    && outlet != null
+                    && plugged != null
+                    && !plugged.socket().equals(socket(outlet))) {
                 findings.add(finding(
                         evidence,
                         each,
                         Words.said(each.id()) + " is said to hang on " + outlet.said() + ", and its lead "
-                                + Said.some(each.lead().ids()) + " is in "
+                                + Said.some(lead.ids()) + " is in "
                                 + plugged.at().saidPort() + ".",
                         "Believe the lead: it hangs on " + plugged.at().saidPort() + ".",
                         null,
@@ -78,7 +83,7 @@ public final class SupplySaidTwice implements Rule {
             String words,
             @Nullable String circuit,
             @Nullable Ref outlet) {
-        Equipment equipment = evidence.project().equipment().get(supply.id());
+        Equipment equipment = evidence.getEquipment(supply.id());
         return CARD.finding(
                 Severity.FIX,
                 List.of(Subject.equipment(supply.id())),

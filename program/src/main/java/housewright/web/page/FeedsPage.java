@@ -7,7 +7,6 @@ import housewright.finding.Exempted;
 import housewright.model.Feed;
 import housewright.model.Ref;
 import housewright.signal.FeedProof;
-import housewright.signal.FeedState;
 import housewright.signal.PairProof;
 import housewright.study.Study;
 import java.util.Comparator;
@@ -45,7 +44,7 @@ public record FeedsPage(String answer, List<Row> rows, List<Lacking> lacking) {
     public static FeedsPage of(Now now, String feeds) {
         Study study = now.study();
         List<Row> rows = study.proofs().stream()
-                .sorted(Comparator.comparing((FeedProof proof) -> rank(study, proof)))
+                .sorted(Comparator.comparingInt((FeedProof proof) -> rank(study, proof)))
                 .map(proof -> row(study, proof, feeds))
                 .toList();
         Map<String, List<String>> lacking = new LinkedHashMap<>();
@@ -71,8 +70,16 @@ public record FeedsPage(String answer, List<Row> rows, List<Lacking> lacking) {
         if (proof.pairs().isEmpty()) {
             return 6;
         }
-        int state = FeedState.values().length - 1 - proof.state().ordinal(); // worst first, proven last
-        return proof.proven() ? 7 : study.isNotYetDue(proof) ? 5 : state;
+        if (study.isNotYetDue(proof) && !proof.proven()) {
+            return 5;
+        }
+        return switch (proof.state()) {
+            case ARRIVES -> 0;
+            case BROKEN -> 1;
+            case CROSSED -> 2;
+            case LATE -> 3;
+            case PROVEN -> 7;
+        };
     }
 
     private static Row row(Study study, FeedProof proof, String feeds) {
