@@ -24,11 +24,13 @@ public final class Main {
         BuiltInLibrary library = BuiltInLibrary.of(BuiltInLibrary.LATEST);
         ProjectFiles files = new ProjectFiles(library, System.in);
         PrintStream err = utf8(FileDescriptor.err);
+        LocalServer server = new LocalServer(library, files, err);
         return new Cli(
                 library,
                 files,
                 new TypeSearch(library),
-                new LocalServer(library, files, err),
+                server,
+                server::own,
                 utf8(FileDescriptor.out),
                 err,
                 screen(),

@@ -70,16 +70,17 @@ public record FeedsPage(String answer, List<Row> rows, List<Lacking> lacking) {
         if (proof.pairs().isEmpty()) {
             return 6;
         }
-        if (study.isNotYetDue(proof) && !proof.proven()) {
-            return 5;
-        }
         return switch (proof.state()) {
-            case ARRIVES -> 0;
-            case BROKEN -> 1;
-            case CROSSED -> 2;
-            case LATE -> 3;
             case PROVEN -> 7;
+            case ARRIVES -> late(study, proof, 0);
+            case BROKEN -> late(study, proof, 1);
+            case CROSSED -> late(study, proof, 2);
+            case LATE -> late(study, proof, 3);
         };
+    }
+
+    private static int late(Study study, FeedProof proof, int rank) {
+        return study.isNotYetDue(proof) ? 5 : rank;
     }
 
     private static Row row(Study study, FeedProof proof, String feeds) {
