@@ -132,7 +132,7 @@ public final class Mentions {
             Naming naming = path.getValue();
             if (naming == Naming.SUBJECT || naming.sections().contains(section)) {
                 Node walked = walk(document, List.of(path.getKey().split("\\.")), 0, new ArrayList<>(), naming);
-                document = walked == null ? document : (Mapping) walked;
+                document = walked instanceof Mapping mapping ? mapping : document; // a way never ends at the root
             }
         }
         return document;

@@ -104,8 +104,7 @@ final class JoinPages {
                 wanted);
     }
 
-    private static void settle(
-            Visit visit, OpenProject job, Now now, Table table, Edit.@Nullable Made made, String wanted)
+    private static void settle(Visit visit, OpenProject job, Now now, Table table, Edit.@Nullable Made made, String wanted)
             throws StoreException {
         String why = wanted + " is not offered any more: the project has changed.";
         if (made != null) {

@@ -142,7 +142,8 @@ final class TablePages {
         Table table = table(visit);
         Wanted wanted = wanted(visit, table, WINDOW);
         int from = Math.clamp(Visit.number("from", or(query(visit, "from"), "0")), 0, Integer.MAX_VALUE);
-        int most = Math.clamp(Visit.number("most", or(query(visit, "most"), Integer.toString(WINDOW))), 1, MOST_ROWS);
+        int most = Math.clamp(
+                Visit.number("most", or(query(visit, "most"), Integer.toString(WINDOW))), 1, MOST_ROWS);
         Now now = job.now();
         String upTo = query(visit, "row");
         if (!upTo.isEmpty()) {

@@ -102,10 +102,10 @@ public final class TableDetails {
 
     /** Each place of a device whose inside is patched, with what it is patched to and from. */
     private static List<PlacePart> places(Now now, String home, String thing) {
-        Equipment device = now.project().equipment().get(thing);
-        Model model = device == null
+        Equipment equipment = now.project().equipment().get(thing);
+        Model model = equipment == null
                 ? null
-                : now.study().types().findModel(device.model()).orElse(null);
+                : now.study().types().findModel(equipment.model()).orElse(null);
         if (model == null || model.patch() == null) {
             return List.of();
         }
