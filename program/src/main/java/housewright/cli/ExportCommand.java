@@ -1,5 +1,6 @@
 package housewright.cli;
 
+import housewright.app.Now;
 import housewright.app.OpenProject;
 import housewright.app.OwnProjects;
 import housewright.app.ProjectStore.Kept;
@@ -72,9 +73,15 @@ final class ExportCommand implements Callable<Integer> {
         OpenProject opened = projects.find(kept.get().id()).orElseThrow();
         if (back) {
             String origin = kept.get().origin();
-            return origin == null
-                    ? desk.refuse("This project was not begun from a file; name one with --to.")
-                    : said(projects.writeBack(origin, opened.now().project()), origin);
+            if (origin == null) {
+                return desk.refuse("This project was not begun from a file; name one with --to.");
+            }
+            Now now = opened.now();
+            Saving saving = projects.writeBack(origin, now.project());
+            if (saving instanceof Saving.Saved) {
+                projects.noteWritten(opened.id(), now.revision());
+            }
+            return said(saving, origin);
         }
         String text = Projects.text(opened.now().project());
         if (to != null) {
