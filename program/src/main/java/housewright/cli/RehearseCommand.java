@@ -1,6 +1,7 @@
 package housewright.cli;
 
 import housewright.app.Demo;
+import housewright.app.OwnProjects;
 import housewright.app.ProjectFiles;
 import housewright.app.Server;
 import java.io.ByteArrayInputStream;
@@ -42,8 +43,11 @@ final class RehearseCommand implements Callable<Integer> {
 
     private final Desk desk;
 
-    RehearseCommand(Desk desk) {
+    private final OwnProjects own;
+
+    RehearseCommand(Desk desk, OwnProjects own) {
         this.desk = desk;
+        this.own = own;
     }
 
     @Override
@@ -52,7 +56,15 @@ final class RehearseCommand implements Callable<Integer> {
         for (List<String> command : COMMANDS) {
             ProjectFiles files = new ProjectFiles(desk.library, new ByteArrayInputStream(Demo.bytes()));
             int status = new Cli(
-                            desk.library, files, desk.types, desk.server, nowhere, nowhere, new Screen(true, false), "")
+                            desk.library,
+                            files,
+                            desk.types,
+                            desk.server,
+                            own,
+                            nowhere,
+                            nowhere,
+                            new Screen(true, false),
+                            "")
                     .run(command);
             if (status == Status.CANNOT) {
                 return status;

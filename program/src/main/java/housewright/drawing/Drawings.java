@@ -58,22 +58,49 @@ public final class Drawings {
                 way(litFeed, state == State.TODAY ? State.TODAY : State.TARGET).lit());
     }
 
+    /**
+     * One of the sheets, without drawing the others.
+     *
+     * @param number from 1 to the sheet's {@link Sheet#of}; a greater one gives the last
+     */
+    public Sheet signal(Trade trade, State state, int number) {
+        List<Part> parts = Parts.of(project(), net(trade, state));
+        return sheet(trade, state, parts, Math.clamp(number, 1, Math.max(1, parts.size())), Set.of());
+    }
+
+    /**
+     * The same with the way of a feed lit.
+     *
+     * @throws IllegalArgumentException where there is no such feed
+     */
+    public Sheet signal(Trade trade, State state, int number, String litFeed) {
+        List<Part> parts = Parts.of(project(), net(trade, state));
+        Set<Subject> lit =
+                way(litFeed, state == State.TODAY ? State.TODAY : State.TARGET).lit();
+        return sheet(trade, state, parts, Math.clamp(number, 1, Math.max(1, parts.size())), lit);
+    }
+
     private List<Sheet> signal(Trade trade, State state, Set<Subject> lit) {
         List<Part> parts = Parts.of(project(), net(trade, state));
+        List<Sheet> sheets = new ArrayList<>();
+        for (int n = 1; n <= Math.max(1, parts.size()); n++) {
+            sheets.add(sheet(trade, state, parts, n, lit));
+        }
+        return sheets;
+    }
+
+    private Sheet sheet(Trade trade, State state, List<Part> parts, int number, Set<Subject> lit) {
         String title = trade.title() + ", " + state.title();
         String id = "signal-" + trade.word() + "-" + state.word();
         if (parts.isEmpty()) {
-            return List.of(empty(id, title, EmptySheets.signal(trade, state)));
+            return empty(id, title, EmptySheets.signal(trade, state));
         }
-        List<Sheet> sheets = new ArrayList<>();
-        for (int n = 1; n <= parts.size(); n++) {
-            Part part = parts.get(n - 1);
-            Diagram diagram = Diagram.of(part, Map.of());
-            SignalInk ink = new SignalInk(project(), diagram, Layering.lay(diagram), lit);
-            String named = parts.size() == 1 ? title : title + ": " + part.placesSaid();
-            sheets.add(page(id + "-" + n, named, n, parts.size(), ink, List.of(), SignalInk.legend(state, part)));
-        }
-        return sheets;
+        Part part = parts.get(number - 1);
+        Diagram diagram = Diagram.of(part, Map.of());
+        SignalInk ink = new SignalInk(project(), diagram, Layering.lay(diagram), lit);
+        String named = parts.size() == 1 ? title : title + ": " + part.placesSaid();
+        List<String> legend = SignalInk.legend(state, part);
+        return page(id + "-" + number, named, number, parts.size(), ink, List.of(), legend);
     }
 
     /**
@@ -158,7 +185,7 @@ public final class Drawings {
             String id, String title, int number, int of, SignalInk ink, List<String> hops, List<String> notes) {
         Steps steps = new Steps(hops, ink.width());
         Page page = Page.fit(us, 1, Math.max(ink.width(), steps.width()), ink.height() + steps.height(), notes);
-        Page.Heading heading = heading(title, "none", number, of);
+        Page.Heading heading = heading(title, "not to scale", number, of);
         Svg svg = page.begin(heading);
         ink.draw(svg, page.left(), page.top());
         steps.draw(svg, page.left(), page.top() + ink.height());
@@ -167,7 +194,7 @@ public final class Drawings {
 
     private Sheet empty(String id, String title, List<String> what) {
         Page page = Page.fit(us, 0, 400, 300, List.of());
-        Page.Heading heading = heading(title, "none", 1, 1);
+        Page.Heading heading = heading(title, "not to scale", 1, 1);
         Svg svg = page.begin(heading);
         double y = page.top() + 100;
         svg.open("g", "class", "empty");

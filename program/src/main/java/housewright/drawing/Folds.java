@@ -21,9 +21,9 @@ final class Folds {
     private final Set<String> open = new HashSet<>();
 
     Folds(Diagram diagram) {
-        diagram.nodes().keySet().forEach(key -> before.put(key, new ArrayList<>()));
         for (Diagram.Wire wire : diagram.wires()) {
-            before.get(wire.to().node()).add(wire.from().node());
+            before.computeIfAbsent(wire.to().node(), each -> new ArrayList<>())
+                    .add(wire.from().node());
         }
         diagram.nodes().keySet().forEach(this::depth);
     }

@@ -9,13 +9,17 @@ import housewright.finding.Exempted;
 import housewright.finding.Finding;
 import housewright.finding.Findings;
 import housewright.finding.Subject;
+import housewright.light.Lights;
 import housewright.model.Equipment;
 import housewright.model.Figures;
 import housewright.model.Library;
 import housewright.model.Project;
 import housewright.model.Types;
 import housewright.network.Networks;
+import housewright.operation.Operation;
 import housewright.picture.Pictures;
+import housewright.power.Supplies;
+import housewright.room.Rooms;
 import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
@@ -42,6 +46,10 @@ public final class Study implements Evidence {
     private final Once<Pictures> pictures;
     private final Once<Networks> networks;
     private final Once<Sound> sound;
+    private final Once<Lights> lights;
+    private final Once<Supplies> supplies;
+    private final Once<Rooms> rooms;
+    private final Once<Operation> operation;
     private final Once<Findings> beyondFeeds;
     private final Once<Findings> findings;
     private final Once<Verdict> verdict;
@@ -57,6 +65,10 @@ public final class Study implements Evidence {
         this.pictures = new Once<>(() -> Pictures.of(types, signals.get()));
         this.networks = new Once<>(() -> Networks.of(types, signals.get(), cabling.get()));
         this.sound = new Once<>(() -> Sound.of(types, moment, signals(), cabling()));
+        this.lights = new Once<>(() -> Lights.of(types, signals(), cabling()));
+        this.supplies = new Once<>(() -> Supplies.of(types, moment, cabling(), networks()));
+        this.rooms = new Once<>(() -> Rooms.of(types, moment));
+        this.operation = new Once<>(() -> Operation.of(types, moment, cabling.get()));
         this.beyondFeeds = new Once<>(() -> Checks.run(someRules(false), this));
         this.findings = new Once<>(() -> Checks.together(rules, beyondFeeds.get(), Checks.run(someRules(true), this)));
         this.verdict = new Once<>(() -> Verdict.of(this));
@@ -129,6 +141,26 @@ public final class Study implements Evidence {
     @Override
     public Sound sound() {
         return sound.get();
+    }
+
+    @Override
+    public Lights lights() {
+        return lights.get();
+    }
+
+    @Override
+    public Supplies supplies() {
+        return supplies.get();
+    }
+
+    @Override
+    public Rooms rooms() {
+        return rooms.get();
+    }
+
+    @Override
+    public Operation operation() {
+        return operation.get();
     }
 
     /** Every feed's proof, in the order of the file. */

@@ -57,6 +57,7 @@ class EscapingTest {
                                     feed.carries(),
                                     feed.within(),
                                     feed.through(),
+                                    feed.test(),
                                     remarks)),
                     new Change.Exempt(List.of(new Exemption("fire-class-too-low", null, HOSTILE))),
                     new Change.Describe(new About(

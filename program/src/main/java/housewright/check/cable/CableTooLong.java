@@ -94,8 +94,7 @@ public final class CableTooLong implements Rule {
             return Optional.empty();
         }
         double limit = metres / used;
-        String message = Said.all(line.ids()) + (line.leads().size() == 1 ? " is " : " are ")
-                + Said.metres(metres - limit) + " too long for " + Said.types(line) + ", which reaches "
+        String message = Said.tooLong(line, metres - limit) + Said.types(line) + ", which reaches "
                 + Said.metres(limit) + (signal(line).isEmpty() ? "" : " with " + signal(line)) + ": "
                 + (line.metres() == null ? Said.metres(metres) + " of it are known" : Said.length(line)) + ".";
         return Optional.of(CARD.finding(

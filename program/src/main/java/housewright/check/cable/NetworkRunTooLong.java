@@ -85,12 +85,12 @@ public final class NetworkRunTooLong implements Rule {
             panels |= isBetweenPanels(lead);
             fixed += isBetweenPanels(lead) || !lead.pathways().isEmpty() ? each : 0;
         }
-        String what = Said.all(line.ids()) + (line.leads().size() == 1 ? " is " : " are ");
+        String what = Said.are(line);
         if (metres > channel) {
             return found(
                     line,
-                    what + Said.metres(metres - channel) + " too long for a twisted-pair channel: " + Said.length(line)
-                            + ", " + Said.metres(channel) + " is the limit.",
+                    Said.tooLong(line, metres - channel) + "a twisted-pair channel: " + Said.length(line) + ", "
+                            + Said.metres(channel) + " is the limit.",
                     new Value("channel", metres, channel, "m"));
         }
         if (panels && fixed > LINK.value()) {

@@ -29,6 +29,16 @@ final class Said {
         return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
 
+    /** "C1 is 3 m too long for ", "C1 and C2 are 3 m too long for ". */
+    static String tooLong(Line line, double overMetres) {
+        return are(line) + metres(overMetres) + " too long for ";
+    }
+
+    /** "C1 is ", "C1 and C2 are ". */
+    static String are(Line line) {
+        return all(line.ids()) + (line.leads().size() == 1 ? " is " : " are ");
+    }
+
     /** "62 m as stated", or how it was worked out. */
     static String length(Span span) {
         return metres(span.metres()) + (span.basis() == Basis.STATED ? " as stated" : workedOut());

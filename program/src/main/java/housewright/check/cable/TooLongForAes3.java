@@ -72,8 +72,7 @@ public final class TooLongForAes3 implements Rule {
         return CARD.finding(
                 Severity.FIX,
                 Said.subjects(line.ids()),
-                Said.all(line.ids()) + (line.leads().size() == 1 ? " is " : " are ") + Said.metres(metres - limit)
-                        + " too long for AES3 on " + Said.types(line) + ": " + Said.length(line) + ", "
+                Said.tooLong(line, metres - limit) + "AES3 on " + Said.types(line) + ": " + Said.length(line) + ", "
                         + Said.metres(limit) + " is the limit.",
                 List.of(new Value("length", metres, limit, "m")),
                 List.of(Fix.of(

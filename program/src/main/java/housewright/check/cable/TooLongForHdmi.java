@@ -66,8 +66,7 @@ public final class TooLongForHdmi implements Rule {
             return Optional.empty();
         }
         boolean sure = format == null || format.house() || metres > reach(evidence, line, format.least());
-        String message = Said.all(line.ids()) + (line.leads().size() == 1 ? " is " : " are ")
-                + Said.metres(metres - limit) + " too long for HDMI"
+        String message = Said.tooLong(line, metres - limit) + "HDMI"
                 + (format == null ? "" : " (" + format.said() + ")") + " on " + Said.types(line) + ": "
                 + Said.length(line) + ", " + Said.metres(limit) + " is the limit.";
         Lead lead = line.leads().getFirst();

@@ -72,11 +72,8 @@ public final class TooLongForSdi implements Rule {
                         .isPresent();
         String message = String.format(
                 Locale.ROOT,
-                "%s %s %s too long for %s (%s) on %s: the loss at half the clock is %.1f dB, %s dB is the limit;"
-                        + " %s.",
-                Said.all(line.ids()),
-                line.leads().size() == 1 ? "is" : "are",
-                Said.metres(Math.ceil(metres * (1 - limit / loss))),
+                "%s%s (%s) on %s: the loss at half the clock is %.1f dB, %s dB is the limit;" + " %s.",
+                Said.tooLong(line, Math.ceil(metres * (1 - limit / loss))),
                 rate.said(),
                 format.said(),
                 Said.types(line),

@@ -74,8 +74,7 @@ public final class TooLongForUsb implements Rule {
             return Optional.empty();
         }
         boolean sure = active || rate != null || metres > farthest;
-        String message = Said.all(line.ids()) + (line.leads().size() == 1 ? " is " : " are ")
-                + Said.metres(metres - limit) + " too long for USB on " + Said.types(line) + ": " + Said.length(line)
+        String message = Said.tooLong(line, metres - limit) + "USB on " + Said.types(line) + ": " + Said.length(line)
                 + ", " + Said.metres(limit) + " is the limit"
                 + (sure ? "." : " at its full rate; it may work as USB 2.0, which reaches 5 m.");
         return Optional.of(CARD.finding(

@@ -24,6 +24,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Dated copies of a store in a folder beside it.
@@ -33,6 +34,7 @@ import java.util.stream.Stream;
  * was removed is not in it. A copy gets its name only when it is complete, was checked, and is on the disk.
  */
 final class Backups {
+    private static final String UNFINISHED = ".unfinished-";
     private static final Duration AT_MOST_EVERY = Duration.ofDays(1);
 
     private static final DateTimeFormatter STAMP =
@@ -105,13 +107,15 @@ final class Backups {
 
     /** Makes a copy and then drops those that are not to be kept any more. */
     synchronized Backup make(Database database, Instant now, Reason reason) throws StoreException {
-        Path unnamed = folder.resolve(".unfinished-" + ProcessHandle.current().pid() + ".db");
+        Path unnamed = null;
         Instant at = now.truncatedTo(ChronoUnit.SECONDS);
         try {
             Files.createDirectories(folder);
-            Files.deleteIfExists(unnamed);
+            dropUnfinished(now);
+            unnamed = Files.createTempFile(folder, UNFINISHED, ".db");
+            String target = unnamed.toAbsolutePath().toString();
             database.outsideTransactions(handle -> handle.createUpdate("VACUUM INTO :file")
-                    .bind("file", unnamed.toAbsolutePath().toString())
+                    .bind("file", target)
                     .execute());
             Inspection.ofUntouched(unnamed, settings).requireWhole(unnamed);
             try (FileChannel written = FileChannel.open(unnamed, StandardOpenOption.WRITE)) {
@@ -180,10 +184,24 @@ final class Backups {
         }
     }
 
+    /** What a killed process left; what another makes just now is younger. */
+    private void dropUnfinished(Instant now) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            for (Path each : files.toList()) {
+                if (String.valueOf(each.getFileName()).startsWith(UNFINISHED)
+                        && Files.getLastModifiedTime(each).toInstant().isBefore(now.minus(AT_MOST_EVERY))) {
+                    deleteQuietly(each);
+                }
+            }
+        }
+    }
+
     /** What cannot be deleted now is left to the next time. */
-    private static void deleteQuietly(Path file) {
+    private static void deleteQuietly(@Nullable Path file) {
         try {
-            Files.deleteIfExists(file);
+            if (file != null) {
+                Files.deleteIfExists(file);
+            }
         } catch (IOException e) {
             // A copy too many does no harm.
         }

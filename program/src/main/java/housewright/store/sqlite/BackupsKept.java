@@ -18,7 +18,7 @@ import java.util.Set;
  */
 final class BackupsKept {
     private static final int DAYS = 7;
-    private static final int WEEKS = 26;
+    private static final int WEEKS = 12;
 
     private BackupsKept() {}
 

@@ -33,10 +33,17 @@ public final class SqliteStore implements ProjectStore {
         return open(file, now, Settings.USUAL);
     }
 
-    static SqliteStore open(Path file, Instant now, Settings settings) throws StoreException {
+    static SqliteStore open(Path given, Instant now, Settings settings) throws StoreException {
+        Path file = StoreFile.behindLinks(given);
         StoreFile found = new StoreFile(file, settings);
         Connections.Mode mode = found.open(now);
         Database database = new Database(file, mode, settings);
+        try {
+            database.read(Journal::listProjects); // whether it is locked shows only now
+        } catch (StoreException e) {
+            database.close();
+            throw e;
+        }
         SqliteStore store = new SqliteStore(database, new Backups(file, settings), found.whyReadOnly());
         if (!store.isReadOnly()) {
             try {

@@ -9,9 +9,13 @@ import java.sql.SQLException;
 import java.time.Instant;
 import org.flywaydb.core.api.FlywayException;
 import org.jspecify.annotations.Nullable;
+import org.sqlite.SQLiteErrorCode;
 
 /** A file on its way to being used as a store: looked at first, then made or brought up to date. */
 final class StoreFile {
+    private static final int SMALLEST_PAGE_bytes = 512;
+    private static final int ROOM_FOR_A_NEW_ONE_bytes = 256 * 1024;
+
     private final Path file;
     private final Path folder;
     private final Settings settings;
@@ -30,6 +34,15 @@ final class StoreFile {
         }
     }
 
+    /** SQLite keeps what belongs to a file beside the file that a symbolic link leads to. */
+    static Path behindLinks(Path given) throws StoreException {
+        try {
+            return Files.isSymbolicLink(given) ? given.toRealPath() : given;
+        } catch (IOException e) {
+            throw new StoreException(given + " is a link that leads nowhere. Nothing was changed.", e);
+        }
+    }
+
     /** Refuses, and leaves as it is, what is not a whole store of this version; makes one where there is none. */
     Connections.Mode open(Instant now) throws StoreException {
         if (!Files.exists(file)) {
@@ -42,21 +55,51 @@ final class StoreFile {
         Inspection header = Inspection.ofHeader(file, settings);
         header.requireOurs(file);
         header.requireNotNewer(file, settings);
-        Connections.Mode mode = Connections.Mode.READ;
-        if (!isBeside("-wal") && !isBeside("-journal")) {
-            mode = Connections.Mode.READ_UNTOUCHED;
-        }
-        Inspection all = Inspection.ofAll(file, mode, settings);
-        all.requireWhole(file);
+        Inspection all = inspect();
         all.requireNotNewer(file, settings);
         if (whyReadOnly() != null) {
             requireUpToDate(all);
-            return mode;
+            return isAlone() ? Connections.Mode.READ_UNTOUCHED : Connections.Mode.READ;
         }
         if (all.version() < settings.version()) {
             bringUpToDate(now);
         }
         return Connections.Mode.READ_WRITE;
+    }
+
+    private Inspection inspect() throws StoreException {
+        if (isAlone()) {
+            try {
+                if (sizeOf(file) % SMALLEST_PAGE_bytes != 0) {
+                    throw new Trouble(file).damaged("it was cut short");
+                }
+                Inspection found = Inspection.ofAll(file, Connections.Mode.READ_UNTOUCHED, settings);
+                found.requireWhole(file);
+                return found;
+            } catch (StoreException e) {
+                if (isAlone()) {
+                    throw e;
+                } // else another process began to work in it under our eyes, and what looked wrong may be right
+            }
+        }
+        Inspection found = inspectWithWriteAhead();
+        found.requireWhole(file);
+        return found;
+    }
+
+    private Inspection inspectWithWriteAhead() throws StoreException {
+        try {
+            return Inspection.ofAll(file, Connections.Mode.READ, settings);
+        } catch (StoreException e) {
+            if (whyReadOnly() != null && Trouble.isCode(e, SQLiteErrorCode.SQLITE_CANTOPEN)) {
+                throw new StoreException(
+                        file + " was not closed when it was last worked in: its newest changes are in "
+                                + file.getFileName() + "-wal, and it must be opened once where it can be written."
+                                + " Nothing was changed; copy both to where you may write.",
+                        e);
+            }
+            throw e;
+        }
     }
 
     /** A sentence; null where it can be written. */
@@ -81,6 +124,8 @@ final class StoreFile {
         Path unnamed = null;
         try {
             unnamed = Files.createTempFile(folder, ".housewright-", ".new");
+            Files.write(unnamed, new byte[ROOM_FOR_A_NEW_ONE_bytes]); // Flyway would try for ten seconds to find room
+            Files.write(unnamed, new byte[0]);
             Schema.bringUpToDate(unnamed, settings);
             Connections.beginWritingAhead(unnamed, settings);
             name(unnamed);
@@ -126,6 +171,11 @@ final class StoreFile {
                         e);
             } // else another process has done it at the same time
         }
+    }
+
+    /** Nothing belongs to it that is not in the file itself. */
+    private boolean isAlone() throws StoreException {
+        return !isBeside("-wal") && !isBeside("-journal");
     }
 
     private boolean isBeside(String ending) throws StoreException {

@@ -9,6 +9,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.sqlite.NativeLibraryNotFoundException;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 
@@ -112,7 +113,18 @@ final class Trouble {
     }
 
     private String other(Exception e) {
-        return file + " cannot be used: " + e.getMessage() + ".";
+        Throwable root = e;
+        while (root.getCause() != null) {
+            root = root.getCause();
+        }
+        if (root instanceof NativeLibraryNotFoundException) {
+            return file + " cannot be used, since SQLite cannot be loaded here. It is unpacked into the folder for"
+                    + " temporary files, " + System.getProperty("java.io.tmpdir")
+                    + ", which must be there, be writable and allow programs to run. Nothing was changed.";
+        }
+        String message = root.getMessage();
+        String said = message == null ? root.getClass().getSimpleName() : message;
+        return file + " cannot be used: " + said.lines().findFirst().orElse(said) + ".";
     }
 
     private static boolean mayBeForRoom(int code) {

@@ -75,13 +75,29 @@ public record FeedPage(
             String state,
             String sum,
             List<Step> steps,
-            boolean figures,
             String reason,
             List<String> others,
             String lost) {
         public Way {
             steps = List.copyOf(steps);
             others = List.copyOf(others);
+        }
+
+        public boolean anyDelay() {
+            return steps.stream().anyMatch(step -> !step.after().isEmpty());
+        }
+
+        public boolean anyGain() {
+            return steps.stream()
+                    .anyMatch(step -> !step.gain().isEmpty() && !step.gain().startsWith("0"));
+        }
+
+        public boolean anyLevel() {
+            return steps.stream().anyMatch(step -> !step.level().isEmpty());
+        }
+
+        public boolean anyHeadroom() {
+            return steps.stream().anyMatch(step -> !step.headroom().isEmpty());
         }
     }
 
@@ -201,7 +217,6 @@ public record FeedPage(
                 pair.state().word(),
                 arrives ? sum(pair, levels) : "",
                 steps,
-                arrives,
                 FeedWords.reason(pair),
                 pair.others().stream().map(other -> other(pair, other)).toList(),
                 lost);
