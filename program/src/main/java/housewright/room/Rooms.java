@@ -17,6 +17,7 @@ import housewright.signal.Moment;
 import housewright.signal.Present;
 import housewright.unit.Length;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -358,8 +359,8 @@ public final class Rooms {
     /** Lighting targets that lie between a projector and the one screen of its room. */
     public List<Shadow> shadows() {
         List<Shadow> all = new ArrayList<>();
-        Lighting lighting = types.project().lighting();
-        for (Present thing : lighting == null ? List.<Present>of() : things) {
+        Collection<Target> targets = targets();
+        for (Present thing : targets.isEmpty() ? List.<Present>of() : things) {
             Model model = thing.model();
             Place place = place(thing);
             if (model == null || model.kind() != Kind.PROJECTOR || place == null || place.at() == null) {
@@ -369,7 +370,7 @@ public final class Rooms {
                     .filter(Picture::projected)
                     .toList();
             if (screens.size() == 1) {
-                for (Target target : lighting.targets().values()) {
+                for (Target target : targets) {
                     double depth = inBeam(place.at(), screens.getFirst(), target);
                     if (depth > 0) {
                         all.add(new Shadow(thing.id(), screens.getFirst().id(), target.id(), depth));
@@ -413,12 +414,11 @@ public final class Rooms {
     /** Fixtures in front of a lighting target and aimed into it, in the order of the file. */
     public List<FaceLight> faceLights() {
         List<FaceLight> all = new ArrayList<>();
-        Lighting lighting = types.project().lighting();
-        for (Present thing : lighting == null ? List.<Present>of() : things) {
+        Collection<Target> targets = targets();
+        for (Present thing : targets.isEmpty() ? List.<Present>of() : things) {
             SpacePoint hangs = aimed(thing);
             SpacePoint aim = hangs == null ? null : aim(thing);
-            for (Target target :
-                    aim == null ? List.<Target>of() : lighting.targets().values()) {
+            for (Target target : aim == null ? List.<Target>of() : targets) {
                 if (hangs != null
                         && aim != null
                         && target.facing() != null
@@ -441,6 +441,11 @@ public final class Rooms {
     private @Nullable SpacePoint aimed(Present thing) {
         Place place = aim(thing) == null ? null : place(thing);
         return place == null ? null : place.at();
+    }
+
+    private Collection<Target> targets() {
+        Lighting lighting = types.project().lighting();
+        return lighting == null ? List.of() : lighting.targets().values();
     }
 
     private static @Nullable SpacePoint aim(Present thing) {
