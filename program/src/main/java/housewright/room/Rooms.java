@@ -448,6 +448,11 @@ public final class Rooms {
         return place == null ? null : place.at();
     }
 
+    private Collection<Target> targets() {
+        Lighting lighting = types.project().lighting();
+        return lighting == null ? List.of() : lighting.targets().values();
+    }
+
     private static @Nullable SpacePoint aim(Present thing) {
         FixtureSetting light = thing.equipment().light();
         return light == null ? null : light.aim();
