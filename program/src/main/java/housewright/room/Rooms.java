@@ -356,11 +356,6 @@ public final class Rooms {
         return all;
     }
 
-    private Collection<Target> targets() {
-        Lighting lighting = types.project().lighting();
-        return lighting == null ? List.of() : lighting.targets().values();
-    }
-
     /** Lighting targets that lie between a projector and the one screen of its room. */
     public List<Shadow> shadows() {
         List<Shadow> all = new ArrayList<>();
