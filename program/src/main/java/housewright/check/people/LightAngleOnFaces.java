@@ -56,7 +56,8 @@ public final class LightAngleOnFaces implements Rule {
 
     private static Finding finding(String target, List<FaceLight> off, double low) {
         FaceLight worst = off.stream()
-                .max(Comparator.comparing(each -> Math.max(low - each.elevation(), each.elevation() - STEEP.value())))
+                .max(Comparator.comparingDouble(
+                        each -> Math.max(low - each.elevation(), each.elevation() - STEEP.value())))
                 .orElseThrow();
         boolean glare = worst.elevation() < low;
         List<Subject> subjects = new ArrayList<>();

@@ -45,7 +45,7 @@ public final class LightInSeats implements Rule {
 
     private static Finding finding(String place, List<SeatLight> lights) {
         SeatLight worst =
-                lights.stream().max(Comparator.comparing(SeatLight::seats)).orElseThrow();
+                lights.stream().max(Comparator.comparingInt(SeatLight::seats)).orElseThrow();
         List<Subject> subjects = new ArrayList<>();
         lights.forEach(each -> subjects.add(Subject.equipment(each.fixture())));
         subjects.add(new Subject("place", place));

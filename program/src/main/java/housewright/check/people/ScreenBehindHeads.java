@@ -52,7 +52,8 @@ public final class ScreenBehindHeads implements Rule {
     }
 
     private static Finding finding(Evidence evidence, String room, List<RowView> low, double limit) {
-        RowView worst = low.stream().min(Comparator.comparing(RowView::over)).orElseThrow();
+        RowView worst =
+                low.stream().min(Comparator.comparingDouble(RowView::over)).orElseThrow();
         List<Subject> subjects = new ArrayList<>();
         subjects.add(new Subject("room", room));
         low.forEach(view -> subjects.add(new Subject(view.kind(), view.what())));

@@ -99,7 +99,7 @@ public final class ManyThingsToStart implements Rule {
                 .toList();
         Map.Entry<String, List<Touch>> most = by(plain, Touch::from).entrySet().stream()
                 .filter(each -> each.getValue().size() > 1)
-                .max(Comparator.comparing(each -> each.getValue().size()))
+                .max(Comparator.comparingInt(each -> each.getValue().size()))
                 .orElse(null);
         if (most != null) {
             int fewer = most.getValue().size() - 1;
