@@ -44,6 +44,8 @@ public final class Rooms {
     private final Map<String, List<Sight>> sights = new LinkedHashMap<>();
     private final Map<String, Seating> seating = new LinkedHashMap<>();
 
+    private @Nullable List<Workplace> workplaces;
+
     /** Something on the stage that people look at. */
     private record Sight(String what, boolean target, Point at, double height) {}
 
@@ -128,7 +130,16 @@ public final class Rooms {
     }
 
     /** Where somebody works: places with an operator, and those where a desk stands free. In the order of the file. */
-    public List<Workplace> workplaces() {
+    public synchronized List<Workplace> workplaces() {
+        List<Workplace> known = workplaces;
+        if (known == null) {
+            known = List.copyOf(findWorkplaces());
+            workplaces = known;
+        }
+        return known;
+    }
+
+    private List<Workplace> findWorkplaces() {
         Map<String, List<String>> desks = new TreeMap<>();
         for (Present thing : things) {
             Place place = place(thing);
