@@ -167,7 +167,7 @@ final class Ladder {
                 "picocli");
         rung(
                 "web.page",
-                List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app", "app.table"),
+                List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "drawing", "app", "app.table"),
                 "java.net",
                 "java.nio.charset");
         rung("web.view", List.of("web.page"), "gg.jte..");
@@ -181,6 +181,7 @@ final class Ladder {
                         "finding",
                         "signal",
                         "study",
+                        "drawing",
                         "library",
                         "app",
                         "app.table",

@@ -20,7 +20,8 @@ final class Assets {
 
     /** What may be asked for, and where it lies; nothing else is ever looked up. */
     private static final List<String> NAMES =
-            List.of("look.css", "app.js", "live.js", "keys.js", "mark.svg", "grid.css", "grid.js", "choices.js");
+            List.of("look.css", "app.js", "live.js", "keys.js", "mark.svg", "grid.css", "grid.js", "choices.js", "drawing.css",
+                    "drawing.js", "plan.js");
 
     private static final Map<String, String> LIBRARIES =
             Map.of("htmx.js", "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js");

@@ -22,10 +22,18 @@ record PageLinks(String job) implements Links {
             case "equipment" -> row("/equipment", id);
             case "cable" -> row("/cables", id);
             case "patch" -> row("/patch", id);
-            case "venue.room", "venue.place", "venue.pathway", "venue.circuit", "place", "room", "pathway", "circuit" ->
-                row("/venue", id);
+            case "venue.room", "room" -> table("rooms", id);
+            case "venue.place", "place" -> table("places", id);
+            case "venue.pathway", "pathway" -> table("pathways", id);
+            case "venue.circuit", "circuit" -> table("circuits", id);
+            case "network-send" -> table("network-sends", id);
+            case "radio" -> table("radio", id);
             default -> null;
         };
+    }
+
+    private String table(String key, String id) {
+        return job + "/table/" + key + "?row=" + id + "#" + id;
     }
 
     private @Nullable String row(String path, String id) {
