@@ -83,12 +83,16 @@ function same(one, other) {
     return one.w === other.w && one.h === other.h;
 }
 
-/** All of it; where a feed is lit on a large sheet, that part of it. */
+/** What is drawn, without frame and title block; where a feed is lit on a large sheet, that part of it. */
 function opening() {
-    const lit = [...svg.querySelectorAll(".lit")];
     const rect = box.getBoundingClientRect();
-    if (lit.length === 0 || Math.min(rect.width / full.w, rect.height / full.h) > 0.6) return full;
-    return around(lit) ?? full;
+    const lit = [...svg.querySelectorAll(".lit")];
+    const all = around([...svg.querySelectorAll("[data-subject], .beside")]);
+    if (all === null) return full;
+    const readable = Math.min(rect.width / all.w, rect.height / all.h) > 0.6;
+    const area = lit.length === 0 || readable || svg.querySelector(".gap") ? all : (around(lit) ?? all);
+    const w = Math.max(area.w, rect.width); // not larger than on paper
+    return { x: area.x - (w - area.w) / 2, y: area.y, w, h: area.h };
 }
 
 function around(nodes) {

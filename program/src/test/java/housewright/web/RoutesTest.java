@@ -49,7 +49,8 @@ class RoutesTest {
 
     private static final List<String> FIELDS = List.of(
             "name", "finding", "fix", "why", "rule", "subject", "mend", "asks", "to", "about", "due", "answer", "revision",
-            "back", "theme", "person", "role", "file", "photo", "rows", "id", "cell", "base");
+            "back", "theme", "person", "role", "file", "photo", "rows", "id", "cell", "base", "place", "x", "y", "z",
+            "thing-id", "rack-id", "unit", "width", "depth", "from", "kind", "length", "along", "bends");
 
     /** Who asks; null is somebody without a link. */
     enum Who {
@@ -128,7 +129,8 @@ class RoutesTest {
         Matcher matcher = PARAMETER.matcher(path);
         String filled = matcher.replaceAll(
                 found -> Matcher.quoteReplacement(Visitor.encoded(odd(random)).replace(".", "%2E")));
-        return random.nextBoolean() ? filled : filled + "?before=" + Visitor.encoded(odd(random)) + "&about=" + Visitor.encoded(odd(random));
+        return random.nextBoolean() ? filled : filled + "?before=" + Visitor.encoded(odd(random)) + "&about=" + Visitor.encoded(odd(random))
+                        + "&thing=" + Visitor.encoded(odd(random)) + "&t-id=" + Visitor.encoded(odd(random));
     }
 
     private static HttpResponse<String> ask(

@@ -137,7 +137,7 @@ public record SignalPage(
                 sheets,
                 offers(study, asked.feed()),
                 feed,
-                asked.feed() == null || lit ? null : asked.feed() + " does not pass this sheet.",
+                asked.feed() == null || lit ? null : unlit(asked.feed(), contents, passed),
                 Query.of(job + "/signal")
                         .with("system", trade == null ? "" : trade.word())
                         .with("state", asked.state().word()),
@@ -146,6 +146,15 @@ public record SignalPage(
                 asked.thing() == null
                         ? null
                         : ThingPart.of(now, links, job, asked.thing(), false).orElse(null));
+    }
+
+    private static String unlit(String feed, List<Contents> contents, Set<Subject> passed) {
+        boolean elsewhere = contents.stream()
+                .anyMatch(each -> each.subjects().stream().anyMatch(passed::contains));
+        return feed
+                + (elsewhere
+                        ? " does not pass this sheet."
+                        : " is on no sheet of this system, as far as it comes; choose it alone to see its way.");
     }
 
     private static String answer(Study study, @Nullable Trade trade, State state, List<Contents> contents) {

@@ -141,7 +141,7 @@ public record ThingPart(
         }
         for (Column column : Tables.columns(table)) {
             String text = row.cell(column.key());
-            if (!text.isEmpty()) {
+            if (!text.isEmpty() && lines.stream().noneMatch(each -> each.text().equals(text))) {
                 lines.add(new Line(column.title(), text));
             }
         }
