@@ -44,7 +44,8 @@ final class Ladder {
             "org.jspecify.annotations");
 
     /** The engines: one public entry class, public records of input and result, all else within the package. */
-    private static final Set<String> ENGINES = Set.of("signal", "cable", "sound", "picture", "network", "drawing");
+    private static final Set<String> ENGINES =
+            Set.of("signal", "cable", "sound", "picture", "network", "light", "power", "room", "operation", "drawing");
 
     /** Above the line: these may read the clock and use threads. */
     private static final Set<String> ABOVE_THE_LINE =
@@ -75,42 +76,34 @@ final class Ladder {
         rung("sound", List.of("unit", "model", "signal", "cable"), "java.util.concurrent..");
         rung("picture", List.of("unit", "model", "signal"), "java.util.concurrent..");
         rung("network", List.of("unit", "model", "signal", "cable"), "java.util.concurrent..");
-        rung("check", List.of("unit", "model", "finding", "signal", "cable", "sound", "picture", "network"));
-        for (String trade : List.of("signal", "joining", "cable", "sound", "picture", "network")) {
-            rung(
-                    "check." + trade,
-                    List.of(
-                            "unit",
-                            "model",
-                            "model.change",
-                            "finding",
-                            "signal",
-                            "cable",
-                            "sound",
-                            "picture",
-                            "network",
-                            "check"));
+        rung("light", List.of("unit", "model", "signal", "cable"));
+        rung("power", List.of("unit", "model", "signal", "cable", "network"));
+        rung("room", List.of("unit", "model", "signal"));
+        rung("operation", List.of("unit", "model", "signal", "cable"));
+        List<String> reckoned =
+                List.of("signal", "cable", "sound", "picture", "network", "light", "power", "room", "operation");
+        List<String> checked = new ArrayList<>(List.of("unit", "model", "finding"));
+        checked.addAll(reckoned);
+        rung("check", checked);
+        List<String> used = new ArrayList<>(checked);
+        used.addAll(List.of("model.change", "check"));
+        List<String> studied = new ArrayList<>(used);
+        for (String trade : List.of(
+                "signal",
+                "joining",
+                "cable",
+                "sound",
+                "picture",
+                "network",
+                "light",
+                "power",
+                "people",
+                "complete",
+                "volunteers")) {
+            rung("check." + trade, used);
+            studied.add("check." + trade);
         }
-        rung(
-                "study",
-                List.of(
-                        "unit",
-                        "model",
-                        "model.change",
-                        "finding",
-                        "signal",
-                        "cable",
-                        "sound",
-                        "picture",
-                        "network",
-                        "check",
-                        "check.signal",
-                        "check.joining",
-                        "check.cable",
-                        "check.sound",
-                        "check.picture",
-                        "check.network"),
-                "java.util.concurrent..");
+        rung("study", studied, "java.util.concurrent..");
         rung(
                 "drawing",
                 List.of("unit", "model", "finding", "signal", "cable", "study"),
@@ -160,6 +153,7 @@ final class Ladder {
                 List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app"),
                 "java.io",
                 "java.lang.reflect",
+                "java.net",
                 "java.nio.charset",
                 "java.nio.file..",
                 "java.util.concurrent..",
@@ -167,10 +161,20 @@ final class Ladder {
                 "picocli");
         rung(
                 "web.page",
-                List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "drawing", "app", "app.table"),
+                List.of(
+                        "unit",
+                        "model",
+                        "model.change",
+                        "file",
+                        "finding",
+                        "signal",
+                        "study",
+                        "drawing",
+                        "app",
+                        "app.table"),
                 "java.net",
                 "java.nio.charset");
-        rung("web.view", List.of("web.page"), "gg.jte..");
+        rung("web.view", List.of("app.table", "web.page"), "gg.jte..");
         rung(
                 "web",
                 List.of(

@@ -164,7 +164,7 @@ public final class HallGenerator {
     }
 
     private static Place renamed(Place p, UnaryOperator<String> id) {
-        return new Place(id.apply(p.id()), p.room(), p.at(), p.rack(), p.hang(), p.remarks());
+        return new Place(id.apply(p.id()), p.room(), p.at(), p.rack(), p.hang(), p.operator(), p.remarks());
     }
 
     private static Pathway renamed(Pathway p, UnaryOperator<String> id) {
@@ -184,7 +184,7 @@ public final class HallGenerator {
     }
 
     private static Circuit renamed(Circuit c, UnaryOperator<String> id) {
-        return new Circuit(id.apply(c.id()), c.rating(), c.voltage(), names(c.places(), id), c.dimmed(), c.remarks());
+        return new Circuit(id.apply(c.id()), c.rating(), c.voltage(), names(c.places(), id), c.dimmed(), c.phase(), c.remarks());
     }
 
     private static Equipment renamed(Equipment e, UnaryOperator<String> id) {
@@ -208,6 +208,7 @@ public final class HallGenerator {
                 id.apply(e.runsOn()),
                 e.serial(),
                 e.label(),
+                e.handover(),
                 was == null
                         ? null
                         : new EquipmentToday(
@@ -290,6 +291,7 @@ public final class HallGenerator {
                 f.carries(),
                 f.within(),
                 renamed(f.through(), id),
+                f.test(),
                 f.remarks());
     }
 

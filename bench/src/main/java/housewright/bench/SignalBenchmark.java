@@ -2,6 +2,7 @@ package housewright.bench;
 
 import housewright.app.ProjectFiles;
 import housewright.app.Server;
+import housewright.app.StoreException;
 import housewright.app.TypeSearch;
 import housewright.cli.Cli;
 import housewright.cli.Screen;
@@ -185,6 +186,9 @@ public class SignalBenchmark {
                 new ProjectFiles(LIBRARY, new ByteArrayInputStream(new byte[0])),
                 new TypeSearch(LIBRARY),
                 wish -> new Server.Start.NotStarted(List.of()),
+                () -> {
+                    throw new StoreException("None.");
+                },
                 nowhere,
                 nowhere,
                 new Screen(false, false),

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * What an edit did.
  *
  * @param feeds that are in another state now, in the order of the file
- * @param found findings that are due and were not there before
+ * @param found findings that are due and were not there before; those that only say the state of a feed are left out
  * @param settled findings that are not there any more
  */
 public record Effect(List<Feed> feeds, List<Finding> found, List<Finding> settled) {
@@ -48,8 +48,8 @@ public record Effect(List<Feed> feeds, List<Finding> found, List<Finding> settle
                 feeds.add(new Feed(was.feed().id(), was.state(), null));
             }
         }
-        List<Finding> earlier = before.findings().due();
-        List<Finding> later = after.findings().due();
+        List<Finding> earlier = before.findingsBeyondFeeds();
+        List<Finding> later = after.findingsBeyondFeeds();
         return new Effect(feeds, without(later, earlier), without(earlier, later));
     }
 

@@ -86,7 +86,7 @@ final class Chains {
     /** It joins its sockets by wire; what sends afresh (a splitter, a node, an amplifier) begins a new line. */
     private boolean passesOn(Model model) {
         return switch (model.kind()) {
-            case FIXTURE, DIMMER, OTHER -> true;
+            case FIXTURE, DIMMER, POWER_DISTRIBUTOR, OTHER -> true;
             case LOUDSPEAKER, CONTROL_PANEL, PANEL, PROCESSOR -> signal == Signal.SPEAKER;
             default -> false;
         };

@@ -8,7 +8,9 @@ import housewright.finding.Subject;
 import housewright.model.Exemption;
 import housewright.model.Stage;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Runs rules. */
@@ -42,6 +44,27 @@ public final class Checks {
             }
         }
         return new Findings(due, later, exempted, failures);
+    }
+
+    /**
+     * What two parts of the rules found, as if they had been run together.
+     *
+     * @param rules all of them, in their order
+     */
+    public static Findings together(List<Rule> rules, Findings one, Findings other) {
+        List<String> order = rules.stream().map(rule -> rule.card().id()).toList();
+        return new Findings(
+                both(one.due(), other.due(), Finding.REPORT_ORDER),
+                both(one.notYetDue(), other.notYetDue(), Finding.REPORT_ORDER),
+                both(one.exempted(), other.exempted(), Comparator.comparing(Exempted::finding, Finding.REPORT_ORDER)),
+                both(
+                        one.failures(),
+                        other.failures(),
+                        Comparator.comparingInt(failure -> order.indexOf(failure.rule()))));
+    }
+
+    private static <T> List<T> both(List<T> one, List<T> other, Comparator<T> order) {
+        return Stream.concat(one.stream(), other.stream()).sorted(order).toList();
     }
 
     private static String said(RuntimeException e) {

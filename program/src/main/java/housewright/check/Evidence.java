@@ -1,12 +1,17 @@
 package housewright.check;
 
 import housewright.cable.Cabling;
+import housewright.light.Lights;
+import housewright.model.Equipment;
 import housewright.model.Project;
 import housewright.model.RuleSet;
 import housewright.model.Rules;
 import housewright.model.Types;
 import housewright.network.Networks;
+import housewright.operation.Operation;
 import housewright.picture.Pictures;
+import housewright.power.Supplies;
+import housewright.room.Rooms;
 import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
@@ -53,6 +58,31 @@ public interface Evidence {
 
     /** What becomes of sound at that moment: levels, delays in the air, clocks. */
     Sound sound();
+
+    /** The DMX at that moment. */
+    Lights lights();
+
+    /** The mains at that moment. */
+    Supplies supplies();
+
+    /** Who sees what at that moment. */
+    Rooms rooms();
+
+    /** What a volunteer must touch at that moment. */
+    Operation operation();
+
+    /**
+     * The thing of that id, which is there because something reckoned with it.
+     *
+     * @throws IllegalArgumentException where there is none
+     */
+    default Equipment getEquipment(String id) {
+        Equipment thing = project().equipment().get(id);
+        if (thing == null) {
+            throw new IllegalArgumentException("There is no equipment " + id);
+        }
+        return thing;
+    }
 
     /** The same project at another moment. */
     Evidence at(Moment other);

@@ -1,5 +1,6 @@
 package housewright.cli;
 
+import housewright.app.OwnProjects;
 import housewright.app.ProjectFiles;
 import housewright.app.Server;
 import housewright.app.TypeSearch;
@@ -18,6 +19,7 @@ import picocli.CommandLine.ParseResult;
 /** The command line, for a program with one set of streams. */
 public final class Cli {
     private final Desk desk;
+    private final OwnProjects own;
     private final String version;
 
     /**
@@ -30,11 +32,13 @@ public final class Cli {
             ProjectFiles files,
             TypeSearch types,
             Server server,
+            OwnProjects own,
             PrintStream out,
             PrintStream err,
             Screen screen,
             String version) {
         this.desk = new Desk(library, files, types, server, out, err, screen);
+        this.own = own;
         this.version = version;
     }
 
@@ -48,12 +52,13 @@ public final class Cli {
         RootCommand root = new RootCommand();
         CommandLine commands = new CommandLine(root)
                 .addSubcommand(new ServeCommand(desk))
+                .addSubcommand(new ExportCommand(desk, own))
                 .addSubcommand(new CheckCommand(desk))
                 .addSubcommand(new TraceCommand(desk))
                 .addSubcommand(new MendCommand(desk))
                 .addSubcommand(new LibraryCommand(desk))
                 .addSubcommand(new DemoCommand(desk))
-                .addSubcommand(new RehearseCommand(desk));
+                .addSubcommand(new RehearseCommand(desk, own));
         commands.getCommandSpec().version(version).addOption(help());
         spread(commands.getCommandSpec());
         commands.getSubcommands().values().forEach(each -> spread(each.getCommandSpec()));

@@ -47,7 +47,7 @@ final class Desk {
     }
 
     Page page() {
-        return new Page(screen.colour());
+        return new Page(screen.colour(), screen.columns());
     }
 
     void print(Page page) {
@@ -62,7 +62,7 @@ final class Desk {
 
     /** Says that something cannot be done. */
     int refuse(String why) {
-        err.print(new Page(false).wrapped(why));
+        err.print(new Page(false, screen.columns()).wrapped(why));
         err.flush();
         return Status.CANNOT;
     }

@@ -1,14 +1,24 @@
 package housewright.cli;
 
-/** Text in lines of at most {@value #WIDTH} columns. A no-break space holds a number and its unit together. */
+/** Text in lines of at most {@value #WIDTH} columns, or as many as a narrower terminal has. A no-break space holds a number and its unit together. */
 final class Page {
     static final int WIDTH = 100;
 
+    /** No terminal is taken for narrower: what is indented must have room. */
+    static final int LEAST_WIDTH = 40;
+
     private final StringBuilder text = new StringBuilder();
     private final boolean colour;
+    private final int width;
 
     Page(boolean colour) {
+        this(colour, WIDTH);
+    }
+
+    /** @param columns what the terminal has */
+    Page(boolean colour, int columns) {
         this.colour = colour;
+        this.width = Math.clamp(columns, LEAST_WIDTH, WIDTH);
     }
 
     Page blank() {
@@ -28,7 +38,7 @@ final class Page {
 
     /** Wrapped, each line in that ink. */
     Page wrapped(Ink ink, String words) {
-        for (String line : new Page(false).wrapped(words).text.toString().split("\n", 0)) {
+        for (String line : new Page(false, width).wrapped(words).text.toString().split("\n", 0)) {
             line(ink, line);
         }
         return this;
@@ -49,7 +59,7 @@ final class Page {
     /** Words wrapped at the width, all lines indented by the label's length, the label before the first. */
     private Page hanging(String label, String shownLabel, String words) {
         String indent = " ".repeat(label.length());
-        int room = WIDTH - label.length();
+        int room = width - label.length();
         int start = 0;
         String before = shownLabel;
         while (words.length() - start > room) {

@@ -52,7 +52,10 @@ public final class Drawings {
      * @throws IllegalArgumentException where there is no such feed
      */
     public List<Sheet> signal(Trade trade, State state, String litFeed) {
-        return signal(trade, state, way(litFeed, state == State.TODAY ? State.TODAY : State.TARGET).lit());
+        return signal(
+                trade,
+                state,
+                way(litFeed, state == State.TODAY ? State.TODAY : State.TARGET).lit());
     }
 
     /**
@@ -72,7 +75,8 @@ public final class Drawings {
      */
     public Sheet signal(Trade trade, State state, int number, String litFeed) {
         List<Part> parts = Parts.of(project(), net(trade, state));
-        Set<Subject> lit = way(litFeed, state == State.TODAY ? State.TODAY : State.TARGET).lit();
+        Set<Subject> lit =
+                way(litFeed, state == State.TODAY ? State.TODAY : State.TARGET).lit();
         return sheet(trade, state, parts, Math.clamp(number, 1, Math.max(1, parts.size())), lit);
     }
 

@@ -39,7 +39,7 @@ final class Elevation {
             Model model = thing.model();
             String why = null;
             if (thing.change() == Change.GOES) {
-                why = "struck";
+                why = thing.mark().replaceAll("[ ()]+", " ").strip();
             } else if (model == null) {
                 why = "type not known";
             } else if (model.rack() == null) {

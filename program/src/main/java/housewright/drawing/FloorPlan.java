@@ -272,7 +272,7 @@ final class FloorPlan {
                 : rack ? "rack, " + here.size() + " in it" : "and " + (here.size() - listed) + " more";
         double width = Math.max(TextWidth.of(place.id(), Svg.SMALL), TextWidth.of(rest, Svg.SMALL));
         for (Things.Thing thing : here.subList(0, listed)) {
-            width = Math.max(width, TextWidth.mono(thing.id() + thing.change().said, Svg.SMALL));
+            width = Math.max(width, TextWidth.mono(thing.id() + thing.mark(), Svg.SMALL));
         }
         int lines = 1 + listed + (rest.isEmpty() ? 0 : 1);
         Laid.Area area = labels.beside(x, y, width, lines * Svg.LINE);
@@ -286,7 +286,7 @@ final class FloorPlan {
         for (Things.Thing thing : here.subList(0, listed)) {
             textY += Svg.LINE;
             svg.thing("equipment", thing.id(), "equipment " + thing.change().word, thing.said());
-            svg.id(area.x(), textY, "start", thing.id() + thing.change().said);
+            svg.id(area.x(), textY, "start", thing.id() + thing.mark());
             svg.close();
         }
         if (!rest.isEmpty()) {

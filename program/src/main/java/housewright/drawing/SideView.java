@@ -330,7 +330,7 @@ final class SideView {
     private List<String> edges(Things.Thing thing, SpacePoint at) {
         double half = half(thing);
         return List.of(
-                thing.id() + thing.change().said,
+                thing.id() + thing.mark(),
                 "from " + measure.said(at.z().metres() - half) + " to "
                         + measure.said(at.z().metres() + half));
     }

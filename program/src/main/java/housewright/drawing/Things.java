@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** What stands where in a state. */
@@ -17,8 +18,9 @@ final class Things {
      * A piece of equipment at a place.
      *
      * @param model its type; null where that is not known
+     * @param mark what becomes of it, to stand after its name; empty where it stays
      */
-    record Thing(Equipment equipment, @Nullable Model model, Change change) {
+    record Thing(Equipment equipment, @Nullable Model model, Change change, String mark) {
         String id() {
             return equipment.id();
         }
@@ -30,7 +32,7 @@ final class Things {
         }
 
         String said() {
-            return "Equipment " + id() + ", " + name() + change.said;
+            return "Equipment " + id() + ", " + name() + mark;
         }
     }
 
@@ -42,18 +44,25 @@ final class Things {
             Equipment today = Moment.today().isThere("equipment", each.id(), each.life()) ? each.today() : null;
             Equipment target = Moment.target().isThere("equipment", each.id(), each.life()) ? each : null;
             switch (state) {
-                case TODAY -> add(study, today, Change.THERE);
-                case TARGET -> add(study, target, Change.THERE);
-                case CHANGE -> {
-                    boolean same = today != null
-                            && target != null
-                            && java.util.Objects.equals(today.at(), target.at())
-                            && java.util.Objects.equals(today.model(), target.model())
-                            && java.util.Objects.equals(today.unit(), target.unit());
-                    add(study, target, same ? Change.STAYS : Change.COMES);
-                    add(study, same ? null : today, Change.GOES);
-                }
+                case TODAY -> add(study, today, Change.THERE, "");
+                case TARGET -> add(study, target, Change.THERE, "");
+                case CHANGE -> change(study, today, target);
             }
+        }
+    }
+
+    /** What moves is said to move, not to be struck and bought anew. */
+    private void change(Study study, @Nullable Equipment today, @Nullable Equipment target) {
+        if (today == null || target == null) {
+            add(study, target, Change.COMES, Change.COMES.said);
+            add(study, today, Change.GOES, Change.GOES.said);
+        } else if (!Objects.equals(today.at(), target.at())) {
+            add(study, target, Change.COMES, " (moves here)");
+            add(study, today, Change.GOES, " (moves away)");
+        } else if (!Objects.equals(today.model(), target.model()) || !Objects.equals(today.unit(), target.unit())) {
+            add(study, target, Change.COMES, " (changes)");
+        } else {
+            add(study, target, Change.STAYS, "");
         }
     }
 
@@ -67,7 +76,7 @@ final class Things {
         return placeless;
     }
 
-    private void add(Study study, @Nullable Equipment equipment, Change change) {
+    private void add(Study study, @Nullable Equipment equipment, Change change, String mark) {
         if (equipment == null || equipment.partOf() != null || equipment.runsOn() != null) {
             return;
         }
@@ -76,6 +85,7 @@ final class Things {
             return;
         }
         Model model = study.types().findModel(equipment.model()).orElse(null);
-        byPlace.computeIfAbsent(equipment.at(), each -> new ArrayList<>()).add(new Thing(equipment, model, change));
+        byPlace.computeIfAbsent(equipment.at(), each -> new ArrayList<>())
+                .add(new Thing(equipment, model, change, mark));
     }
 }

@@ -132,7 +132,7 @@ public final class Mentions {
             Naming naming = path.getValue();
             if (naming == Naming.SUBJECT || naming.sections().contains(section)) {
                 Node walked = walk(document, List.of(path.getKey().split("\\.")), 0, new ArrayList<>(), naming);
-                document = (Mapping) walked;
+                document = walked instanceof Mapping mapping ? mapping : document; // a way never ends at the root
             }
         }
         return document;
@@ -180,7 +180,7 @@ public final class Mentions {
             } else {
                 Node changed = walk(entry.value(), way, at + 1, path, naming);
                 if (changed != null) {
-                    entries.add(changed == entry.value() ? entry : new Entry(entry.key(), changed));
+                    entries.add(new Entry(entry.key(), changed));
                 }
             }
             path.removeLast();

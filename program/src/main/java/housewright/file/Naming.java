@@ -37,10 +37,8 @@ public enum Naming {
     /** A section and an id, such as {@code equipment.desk}. */
     SUBJECT;
 
-
-    @SuppressWarnings("ImmutableEnumChecker") // a list that nobody can change
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of
     private final List<String> sections;
-
 
     Naming(String... sections) {
         this.sections = List.of(sections);

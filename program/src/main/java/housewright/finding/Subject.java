@@ -34,12 +34,18 @@ public record Subject(String kind, String id) implements Comparable<Subject> {
     public static Subject at(String path) {
         int dot = path.indexOf('.');
         String section = path.substring(0, Math.max(dot, 0));
+        if (section.equals("people")) {
+            return new Subject("person", path.substring(dot + 1));
+        }
         boolean plural = section.endsWith("s");
         return new Subject(plural ? section.substring(0, section.length() - 1) : section, path.substring(dot + 1));
     }
 
     /** The section as the file names it, and the id: {@code cables.C014}. */
     public String path() {
+        if (kind.equals("person")) {
+            return "people." + id;
+        }
         boolean plural = !kind.equals("equipment") && !kind.equals("patch") && !kind.equals("radio");
         return kind + (plural ? "s." : ".") + id;
     }

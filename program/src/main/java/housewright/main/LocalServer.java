@@ -79,9 +79,20 @@ final class LocalServer implements Server {
                     refused.errors().stream().map(FileError::text).toList());
         }
         Path path = DataFolder.find().resolve(STORE_FILE);
-        Files.createDirectories(DataFolder.find());
-        Projects projects = projects(store(path));
+        Projects projects = own();
         return serve(projects, wish, path, opening == null ? null : begin(projects, opening), () -> {});
+    }
+
+    /** The projects in the user's data folder. */
+    Projects own() throws StoreException {
+        Path folder = DataFolder.find();
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new StoreException(
+                    "The folder " + folder + " for your projects cannot be made: " + e.getMessage() + ".", e);
+        }
+        return projects(store(folder.resolve(STORE_FILE)));
     }
 
     private Projects projects(ProjectStore store) {

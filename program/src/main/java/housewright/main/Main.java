@@ -24,11 +24,13 @@ public final class Main {
         BuiltInLibrary library = BuiltInLibrary.of(BuiltInLibrary.LATEST);
         ProjectFiles files = new ProjectFiles(library, System.in);
         PrintStream err = utf8(FileDescriptor.err);
+        LocalServer server = new LocalServer(library, files, err);
         return new Cli(
                 library,
                 files,
                 new TypeSearch(library),
-                new LocalServer(library, files, err),
+                server,
+                server::own,
                 utf8(FileDescriptor.out),
                 err,
                 screen(),
@@ -44,7 +46,9 @@ public final class Main {
         boolean colour = Boolean.getBoolean("housewright.terminal.out")
                 && noneOf("NO_COLOR")
                 && !"dumb".equals(System.getenv("TERM"));
-        return new Screen(colour, Boolean.getBoolean("housewright.terminal.err"));
+        int columns = Integer.getInteger("housewright.terminal.columns", 0);
+        boolean watched = Boolean.getBoolean("housewright.terminal.err");
+        return columns > 0 ? new Screen(colour, watched, columns) : new Screen(colour, watched);
     }
 
     private static boolean noneOf(String variable) {

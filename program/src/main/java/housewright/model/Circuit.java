@@ -12,6 +12,10 @@ public record Circuit(
         @Nullable Voltage voltage,
         List<String> places,
         @Doc("The circuit is fed by a dimmer") boolean dimmed,
+
+        @Doc("The phase it is on, where the house has several, as the board names it: L1, A") @Nullable
+        String phase,
+
         Remarks remarks) {
     public Circuit {
         places = List.copyOf(places);

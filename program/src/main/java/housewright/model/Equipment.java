@@ -38,6 +38,10 @@ public record Equipment(
         @Doc("Computer a program runs on") @Nullable String runsOn,
         @Nullable String serial,
         @Nullable String label,
+
+        @Doc("What the hall is handed with it: password, licence, firmware") @Nullable
+        Handover handover,
+
         @Doc("What differs today") @Nullable EquipmentToday was,
         Remarks remarks) {
     public Equipment {
@@ -47,6 +51,36 @@ public record Equipment(
 
     /** The same, set otherwise. */
     public Equipment with(Map<LocalRef, Setting> otherwise) {
+        return copy(circuit, poweredBy, otherwise, unit, light, terminator);
+    }
+
+    /** The same at another address. */
+    public Equipment with(FixtureSetting otherwise) {
+        return copy(circuit, poweredBy, set, unit, otherwise, terminator);
+    }
+
+    /** The same with a terminator, or without one. */
+    public Equipment withTerminator(@Nullable Fitted otherwise) {
+        return copy(circuit, poweredBy, set, unit, light, otherwise);
+    }
+
+    /** The same at another height in its rack. */
+    public Equipment atUnit(int otherwise) {
+        return copy(circuit, poweredBy, set, otherwise, light, terminator);
+    }
+
+    /** The same, powered from elsewhere: by an outlet, or else straight by a circuit. */
+    public Equipment poweredFrom(@Nullable String otherCircuit, @Nullable Ref otherOutlet) {
+        return copy(otherCircuit, otherOutlet, set, unit, light, terminator);
+    }
+
+    private Equipment copy(
+            @Nullable String circuit,
+            @Nullable Ref poweredBy,
+            Map<LocalRef, Setting> set,
+            @Nullable Integer unit,
+            @Nullable FixtureSetting light,
+            @Nullable Fitted terminator) {
         return new Equipment(
                 id,
                 model,
@@ -54,7 +88,7 @@ public record Equipment(
                 life,
                 circuit,
                 poweredBy,
-                otherwise,
+                set,
                 unit,
                 secondary,
                 light,
@@ -66,6 +100,7 @@ public record Equipment(
                 runsOn,
                 serial,
                 label,
+                handover,
                 was,
                 remarks);
     }
@@ -101,6 +136,7 @@ public record Equipment(
                 runsOn,
                 serial,
                 label,
+                handover,
                 null,
                 remarks);
     }

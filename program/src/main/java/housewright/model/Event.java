@@ -1,5 +1,6 @@
 package housewright.model;
 
+import housewright.unit.Level;
 import java.time.LocalDateTime;
 import org.jspecify.annotations.Nullable;
 
@@ -11,4 +12,8 @@ public record Event(
         @Doc("elsewhere, when not in the room") @Nullable String at,
         @Nullable Needs needs,
         @Doc("The day that cannot move") boolean deadline,
+
+        @Doc("Level at the loudest seat, averaged over its length, in dBA") @Nullable
+        Level level,
+
         Remarks remarks) {}

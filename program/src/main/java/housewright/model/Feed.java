@@ -13,6 +13,10 @@ public record Feed(
         @Nullable Carries carries,
         @Doc("Longest delay allowed") @Nullable Delay within,
         @Doc("Places the path must pass, in this order") List<Ref> through,
+
+        @Doc("How it is tried out where nobody in the room sees or hears it, in words") @Nullable
+        String test,
+
         Remarks remarks) {
     public Feed {
         from = List.copyOf(from);

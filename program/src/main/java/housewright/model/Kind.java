@@ -43,5 +43,6 @@ public enum Kind implements Word {
     POWER_DISTRIBUTOR,
     UPS,
     PANEL,
+    PROJECTION_SCREEN,
     OTHER
 }

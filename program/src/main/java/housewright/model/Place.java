@@ -12,4 +12,8 @@ public record Place(
         RackSpace rack,
 
         @Doc("Things hang here") @Nullable Hanging hang,
+
+        @Doc("Somebody works here during a service") @Nullable
+        Operator operator,
+
         Remarks remarks) {}

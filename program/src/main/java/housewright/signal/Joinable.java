@@ -92,7 +92,7 @@ final class Joinable {
         List<JoinOffer> offers = new ArrayList<>();
         for (Piece piece : graph.pieces) {
             Layout layout = piece.layout();
-            if (layout == null || piece == asked.piece()) {
+            if (layout == null || piece.id().equals(asked.piece().id())) {
                 continue;
             }
             for (Socket socket : layout.shape.sockets().values()) {
@@ -203,23 +203,20 @@ final class Joinable {
         if (port.signal() == Signal.RADIO) {
             return said + " is an antenna's: radio links have a table of their own.";
         }
-        if (leftToPeople(port)) {
+        Signal signal = port.signal();
+        if (signal != null && SafeToOffer.LEFT_TO_PEOPLE.contains(signal)) {
             if (asked.panel()) {
                 return said + " is a panel's; loudspeaker lines and mains are joined through panels by hand.";
             }
             if (port.connector() == null) {
-                return "Which connector " + said + " has is not known, and a "
-                        + port.signal().word() + " line is not offered on a guess.";
+                return "Which connector " + said + " has is not known, and a " + signal.word()
+                        + " line is not offered on a guess.";
             }
             if (port.both() != null) {
                 return "Whether " + said + " gives or takes is not known.";
             }
         }
         return null;
-    }
-
-    private static boolean leftToPeople(Port port) {
-        return port.signal() != null && SafeToOffer.LEFT_TO_PEOPLE.contains(port.signal());
     }
 
     private @Nullable JoinOffer offer(Seen asked, Seen other) {

@@ -249,6 +249,7 @@ final class Lives {
                 e.runsOn(),
                 e.serial(),
                 e.label(),
+                e.handover(),
                 was,
                 e.remarks());
     }

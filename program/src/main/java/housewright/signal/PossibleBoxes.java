@@ -281,6 +281,7 @@ final class PossibleBoxes {
                 null,
                 null,
                 null,
+                null,
                 Remarks.NONE);
     }
 

@@ -147,6 +147,7 @@ public final class Signals {
                 null,
                 null,
                 List.of(),
+                null,
                 Remarks.NONE);
         Asked asked = new Asked(feed, graph);
         return asked.pairs.stream()

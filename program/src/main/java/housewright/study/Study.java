@@ -9,13 +9,17 @@ import housewright.finding.Exempted;
 import housewright.finding.Finding;
 import housewright.finding.Findings;
 import housewright.finding.Subject;
+import housewright.light.Lights;
 import housewright.model.Equipment;
 import housewright.model.Figures;
 import housewright.model.Library;
 import housewright.model.Project;
 import housewright.model.Types;
 import housewright.network.Networks;
+import housewright.operation.Operation;
 import housewright.picture.Pictures;
+import housewright.power.Supplies;
+import housewright.room.Rooms;
 import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
@@ -42,6 +46,11 @@ public final class Study implements Evidence {
     private final Once<Pictures> pictures;
     private final Once<Networks> networks;
     private final Once<Sound> sound;
+    private final Once<Lights> lights;
+    private final Once<Supplies> supplies;
+    private final Once<Rooms> rooms;
+    private final Once<Operation> operation;
+    private final Once<Findings> beyondFeeds;
     private final Once<Findings> findings;
     private final Once<Verdict> verdict;
     private final Map<String, Once<List<Mend>>> mends = new ConcurrentHashMap<>();
@@ -56,8 +65,20 @@ public final class Study implements Evidence {
         this.pictures = new Once<>(() -> Pictures.of(types, signals.get()));
         this.networks = new Once<>(() -> Networks.of(types, signals.get(), cabling.get()));
         this.sound = new Once<>(() -> Sound.of(types, moment, signals(), cabling()));
-        this.findings = new Once<>(() -> Checks.run(rules, this));
+        this.lights = new Once<>(() -> Lights.of(types, signals(), cabling()));
+        this.supplies = new Once<>(() -> Supplies.of(types, moment, cabling(), networks()));
+        this.rooms = new Once<>(() -> Rooms.of(types, moment));
+        this.operation = new Once<>(() -> Operation.of(types, moment, cabling.get()));
+        this.beyondFeeds = new Once<>(() -> Checks.run(someRules(false), this));
+        this.findings = new Once<>(() -> Checks.together(rules, beyondFeeds.get(), Checks.run(someRules(true), this)));
         this.verdict = new Once<>(() -> Verdict.of(this));
+    }
+
+    /** Those that say the state of a feed look for mends of it, which takes long; the others need not wait for them. */
+    private List<Rule> someRules(boolean stateOfFeed) {
+        return rules.stream()
+                .filter(rule -> SignalRules.isStateOfFeed(rule.card().id()) == stateOfFeed)
+                .toList();
     }
 
     /** The project when the work is done. */
@@ -122,6 +143,26 @@ public final class Study implements Evidence {
         return sound.get();
     }
 
+    @Override
+    public Lights lights() {
+        return lights.get();
+    }
+
+    @Override
+    public Supplies supplies() {
+        return supplies.get();
+    }
+
+    @Override
+    public Rooms rooms() {
+        return rooms.get();
+    }
+
+    @Override
+    public Operation operation() {
+        return operation.get();
+    }
+
     /** Every feed's proof, in the order of the file. */
     public List<FeedProof> proofs() {
         return signals().proofs();
@@ -169,20 +210,14 @@ public final class Study implements Evidence {
                 .anyMatch(finding -> finding.subjects().getFirst().equals(feed));
     }
 
-    /** The findings that are due, without those that only say the state of a feed. */
+    /** The findings that are due, without those that only say the state of a feed; quicker than all of them. */
     public List<Finding> findingsBeyondFeeds() {
-        return beyondFeeds(findings().due());
+        return beyondFeeds.get().due();
     }
 
     /** The findings that are due at a later stage, without those that only say the state of a feed. */
     public List<Finding> laterBeyondFeeds() {
-        return beyondFeeds(findings().notYetDue());
-    }
-
-    private static List<Finding> beyondFeeds(List<Finding> findings) {
-        return findings.stream()
-                .filter(finding -> !SignalRules.isStateOfFeed(finding.rule()))
-                .toList();
+        return beyondFeeds.get().notYetDue();
     }
 
     /** The types in use whose figures are typical ones, to be replaced by the data sheet's, in order of first use. */

@@ -45,11 +45,7 @@ final class FeedPages {
         Now now = job.now();
         FeedPage page = FeedPage.of(now, proof(visit, now), new PageLinks(Visit.home(job)));
         visit.show(
-                job,
-                now,
-                Page.FEEDS,
-                page.id(),
-                (output, frame) -> JtefeedGenerated.render(output, null, frame, page));
+                job, now, Page.FEEDS, page.id(), (output, frame) -> JtefeedGenerated.render(output, null, frame, page));
     }
 
     private static void mend(Visit visit) throws StoreException {
@@ -72,6 +68,7 @@ final class FeedPages {
             return;
         }
         String says = "Mended " + proof.feed().id();
-        visit.settle(job, job.edit(visit.author(), now.revision(), says, mend.get().changes()), says);
+        visit.settle(
+                job, job.edit(visit.author(), now.revision(), says, mend.get().changes()), says);
     }
 }

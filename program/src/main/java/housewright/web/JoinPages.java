@@ -16,6 +16,7 @@ import housewright.web.page.TablePage;
 import housewright.web.page.TablePage.Answer;
 import housewright.web.view.JtetableoffersGenerated;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What a free port can be joined to, and what a place in a device can be patched to; picking one does it. */
 final class JoinPages {
@@ -103,7 +104,8 @@ final class JoinPages {
                 wanted);
     }
 
-    private static void settle(Visit visit, OpenProject job, Now now, Table table, Edit.Made made, String wanted)
+    private static void settle(
+            Visit visit, OpenProject job, Now now, Table table, Edit.@Nullable Made made, String wanted)
             throws StoreException {
         String why = wanted + " is not offered any more: the project has changed.";
         if (made != null) {

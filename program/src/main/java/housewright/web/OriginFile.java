@@ -55,15 +55,18 @@ final class OriginFile {
                                 + refused.errors().getFirst().text(),
                         false,
                         false);
-            case Opening.Opened opened -> told(job, file, now, opened.file().project());
+            case Opening.Opened opened ->
+                told(visit, job, file, now, opened.file().project());
         };
     }
 
-    private static FileNews told(OpenProject job, String file, Now now, Project onDisk) throws StoreException {
+    private static FileNews told(Visit visit, OpenProject job, String file, Now now, Project onDisk)
+            throws StoreException {
         if (onDisk.equals(now.project())) {
             return new FileNews(file, "It is as this project is.", false, false);
         }
-        Optional<Now> known = job.findAt(lastTaken(job));
+        Optional<Now> known =
+                job.findAt(Math.max(lastTaken(job), visit.common.projects().lastWritten(job.id())));
         boolean changed = known.isPresent() && !known.get().project().equals(onDisk);
         return changed
                 ? new FileNews(
@@ -108,7 +111,11 @@ final class OriginFile {
     private static void write(Visit visit) throws StoreException {
         OpenProject job = visit.job();
         String file = name(visit, job).orElseThrow(() -> Refused.wrong("This project was not begun from a file."));
-        Saving saving = visit.common.projects().writeBack(file, job.now().project());
+        Now now = job.now();
+        Saving saving = visit.common.projects().writeBack(file, now.project());
+        if (saving instanceof Saving.Saved) {
+            visit.common.projects().noteWritten(job.id(), now.revision());
+        }
         Session.Notice notice = switch (saving) {
             case Saving.Saved saved -> new Session.Notice("Written to " + file + ".", false, false);
             case Saving.NotSaved not -> new Session.Notice(not.why(), true, false);

@@ -1,7 +1,10 @@
 package housewright.web;
 
 import housewright.web.page.Frame;
+import java.util.Arrays;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The pages of a project, in the order of the job; the rail shows those that are there. */
@@ -15,9 +18,9 @@ enum Page {
     SIGNAL("Signal", "/signal", 2),
     RACKS("Power and racks", "/racks", 2),
     FINDINGS("Findings", "/findings", 2),
+    QUESTIONS("Questions", "/questions", 2),
     PEOPLE("People and dates", "/people", 3),
-    QUESTIONS("Questions", "/questions", 4),
-    HISTORY("History", "/history", 5);
+    HISTORY("History", "/history", 6);
 
     private final String label;
     private final String path;
@@ -39,9 +42,8 @@ enum Page {
     }
 
     static List<Frame.Group> rail(String job, @Nullable Page here, Counts counts) {
-        return List.of(values()).stream()
-                .collect(java.util.stream.Collectors.groupingBy(
-                        page -> page.group, java.util.TreeMap::new, java.util.stream.Collectors.toList()))
+        return Arrays.stream(values())
+                .collect(Collectors.groupingBy(page -> page.group, TreeMap::new, Collectors.toList()))
                 .values()
                 .stream()
                 .map(pages -> new Frame.Group(pages.stream()

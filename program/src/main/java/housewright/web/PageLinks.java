@@ -1,10 +1,10 @@
 package housewright.web;
 
+import housewright.app.table.Table;
 import housewright.finding.Subject;
 import housewright.web.page.Links;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,26 +19,16 @@ record PageLinks(String job) implements Links {
         return switch (subject.kind()) {
             case "feed" -> job + "/feeds/" + id;
             case "question" -> job + "/questions#" + id;
-            case "equipment" -> row("/equipment", id);
-            case "cable" -> row("/cables", id);
-            case "patch" -> row("/patch", id);
-            case "venue.room", "room" -> table("rooms", id);
-            case "venue.place", "place" -> table("places", id);
-            case "venue.pathway", "pathway" -> table("pathways", id);
-            case "venue.circuit", "circuit" -> table("circuits", id);
-            case "network-send" -> table("network-sends", id);
-            case "radio" -> table("radio", id);
-            default -> null;
+            case "patch" -> job + "/table/patch?words=" + id;
+            default -> row(subject, id);
         };
     }
 
-    private String table(String key, String id) {
-        return job + "/table/" + key + "?row=" + id + "#" + id;
-    }
-
-    private @Nullable String row(String path, String id) {
-        boolean there =
-                Arrays.stream(Page.values()).anyMatch(page -> page.path().equals(path));
-        return there ? job + path + "#" + id : null;
+    private @Nullable String row(Subject subject, String id) {
+        String path = subject.path();
+        String section = path.substring(0, path.length() - subject.id().length() - 1);
+        return Table.find(section.substring(section.lastIndexOf('.') + 1))
+                .map(table -> job + "/table/" + table.key() + "?row=" + id + "#" + id)
+                .orElse(null);
     }
 }

@@ -42,8 +42,8 @@ final class QuestionPages {
     private static void show(Visit visit) throws StoreException {
         OpenProject job = visit.job();
         Now now = job.now();
-        QuestionsPage page = QuestionsPage.of(
-                now, visit.today(), new PageLinks(Visit.home(job)), Visit.home(job) + "/photos/");
+        QuestionsPage page =
+                QuestionsPage.of(now, visit.today(), new PageLinks(Visit.home(job)), Visit.home(job) + "/photos/");
         visit.show(
                 job,
                 now,
@@ -62,7 +62,12 @@ final class QuestionPages {
         }
         String id = freeId(now);
         Question question = new Question(
-                id, orNull(visit.field("to")), orNull(visit.field("about")), asks, date(visit.field("due")), null,
+                id,
+                orNull(visit.field("to")),
+                orNull(visit.field("about")),
+                asks,
+                date(visit.field("due")),
+                null,
                 Remarks.NONE);
         List<Change> changes = List.of(new Change.Put(Section.QUESTIONS, id, question));
         visit.settle(job, job.edit(visit.author(), now.revision(), "Asked " + id, changes), "Asked " + id);

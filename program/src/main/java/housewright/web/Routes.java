@@ -11,10 +11,10 @@ final class Routes {
         return Stream.of(
                         DoorPages.routes(),
                         ProjectPages.routes(),
-                        OverviewPages.routes(),
                         OriginFile.routes(),
-                        FindingPages.routes(),
+                        OverviewPages.routes(),
                         FeedPages.routes(),
+                        FindingPages.routes(),
                         QuestionPages.routes(),
                         HistoryPages.routes(),
                         SharingPages.routes(),

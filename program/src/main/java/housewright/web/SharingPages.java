@@ -29,13 +29,16 @@ final class SharingPages {
     private static void show(Visit visit, @Nullable Code made) {
         Common common = visit.common;
         boolean shared = common.serving().share();
-        List<String> addresses = shared ? common.addresses().shared() : List.of(common.addresses().local());
+        List<String> addresses = shared
+                ? common.addresses().shared()
+                : List.of(common.addresses().local());
         Code site = shared && common.door().isSiteOpen() && !addresses.isEmpty()
-                ? code("For helpers on site", addresses.getFirst() + "/in/" + common.door().siteSecret())
+                ? code(
+                        "For helpers on site",
+                        addresses.getFirst() + "/in/" + common.door().siteSecret())
                 : null;
-        List<SharingPage.Row> rows = common.links().list().stream()
-                .map(link -> row(visit, link))
-                .toList();
+        List<SharingPage.Row> rows =
+                common.links().list().stream().map(link -> row(visit, link)).toList();
         SharingPage page = new SharingPage(answer(shared, common), shared, addresses, site, made, rows);
         visit.show("Sharing", (output, frame) -> JtesharingGenerated.render(output, null, frame, page));
     }
@@ -44,11 +47,12 @@ final class SharingPages {
         if (!shared) {
             return "Only this machine can reach Housewright.";
         }
-        long links = common.links().list().stream()
-                .filter(link -> !link.revoked())
-                .count();
+        long links =
+                common.links().list().stream().filter(link -> !link.revoked()).count();
         return "Everybody on this network who has a link can come in; "
-                + (links == 0 ? "no link for one person is out." : links == 1 ? "one such link is out." : links + " links for one person are out.");
+                + (links == 0
+                        ? "no link for one person is out."
+                        : links == 1 ? "one such link is out." : links + " links for one person are out.");
     }
 
     private static SharingPage.Row row(Visit visit, ShareLink link) {
@@ -71,7 +75,10 @@ final class SharingPages {
         if (person.isEmpty() || person.length() > LONGEST_NAME) {
             visit.goOn(
                     "/sharing",
-                    new Session.Notice("A link is for somebody: give a name of at most " + LONGEST_NAME + " characters.", true, false));
+                    new Session.Notice(
+                            "A link is for somebody: give a name of at most " + LONGEST_NAME + " characters.",
+                            true,
+                            false));
             return;
         }
         Role role = role(visit.field("role"));

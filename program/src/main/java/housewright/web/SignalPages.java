@@ -60,7 +60,8 @@ final class SignalPages {
         OpenProject job = visit.job();
         Now now = job.now();
         Drawing.download(
-                visit, find(visit, now, visit.common.sheets().of(visit, job, now)).sheet());
+                visit,
+                find(visit, now, visit.common.sheets().of(visit, job, now)).sheet());
     }
 
     private static Asked asked(Visit visit, Now now, Drawings drawings) {

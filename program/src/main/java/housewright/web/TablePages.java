@@ -142,15 +142,20 @@ final class TablePages {
         Table table = table(visit);
         Wanted wanted = wanted(visit, table, WINDOW);
         int from = Math.clamp(Visit.number("from", or(query(visit, "from"), "0")), 0, Integer.MAX_VALUE);
-        int most = Math.clamp(
-                Visit.number("most", or(query(visit, "most"), Integer.toString(WINDOW))), 1, MOST_ROWS);
+        int most = Math.clamp(Visit.number("most", or(query(visit, "most"), Integer.toString(WINDOW))), 1, MOST_ROWS);
         Now now = job.now();
+        String upTo = query(visit, "row");
+        if (!upTo.isEmpty()) {
+            int index = Tables.of(now.study(), table).findIndex(upTo, wanted).orElse(0);
+            most = Math.clamp(index - from + 1L, most, MOST_ROWS);
+        }
+        int count = most;
         TablePage.Part part = TablePage.rows(
                 now,
                 Visit.home(job),
                 table,
                 Tables.of(now.study(), table)
-                        .view(new Wanted(wanted.words(), wanted.sort(), wanted.descending(), from, most)),
+                        .view(new Wanted(wanted.words(), wanted.sort(), wanted.descending(), from, count)),
                 isAll(visit));
         Visit.write(
                 visit.ctx, output -> JtetablerowsGenerated.render(output, null, part, visit.session.role.mayDoAll()));

@@ -23,8 +23,6 @@ final class ThingPages {
         boolean moves = visit.session.role.mayDoAll() && "venue".equals(Drawing.asked(visit, "page"));
         ThingPart part = ThingPart.of(now, new PageLinks(home), home, subject == null ? "" : subject, moves)
                 .orElseThrow(() -> Refused.notFound("There is no such thing in this project any more."));
-        Visit.write(
-                visit.ctx,
-                output -> JtethingpartGenerated.render(output, null, part, home, visit.session.token));
+        Visit.write(visit.ctx, output -> JtethingpartGenerated.render(output, null, part, home, visit.session.token));
     }
 }

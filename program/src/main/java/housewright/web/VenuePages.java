@@ -179,7 +179,11 @@ final class VenuePages {
             double y1 = one.y().metres();
             double y2 = other.y().metres();
             if ((y1 > y) != (y2 > y)
-                    && x < one.x().metres() + (y - y1) / (y2 - y1) * (other.x().metres() - one.x().metres())) {
+                    && x
+                            < one.x().metres()
+                                    + (y - y1)
+                                            / (y2 - y1)
+                                            * (other.x().metres() - one.x().metres())) {
                 inside = !inside;
             }
         }
@@ -316,7 +320,11 @@ final class VenuePages {
             String floor = visit.field("floor").isEmpty() ? "0 m" : visit.field("floor");
             cells.put("floor", floor);
             if (!visit.field("height").isEmpty()) {
-                cells.put("ceiling", Length.parse(visit.field("height")).plus(Length.parse(floor)).text());
+                cells.put(
+                        "ceiling",
+                        Length.parse(visit.field("height"))
+                                .plus(Length.parse(floor))
+                                .text());
             }
             String id = visit.field("id");
             Edit edit = Edits.of(now.study(), Table.ROOMS).add(id, cells);

@@ -136,8 +136,8 @@ final class Visit {
 
     private static String count(Now now, Page page) {
         long count = switch (page) {
-            case FINDINGS ->
-                now.study().findings().due().stream()
+            case FINDINGS -> // beside Feeds, which counts its own; and no page waits for mends to be found
+                now.study().findingsBeyondFeeds().stream()
                         .filter(finding -> finding.severity() != Severity.NOTE)
                         .count();
             case FEEDS ->

@@ -4,6 +4,8 @@ import gg.jte.html.HtmlTemplateOutput;
 import housewright.app.Projects;
 import housewright.app.Server.Shared;
 import housewright.app.StoreException;
+import housewright.signal.Moment;
+import housewright.study.Study;
 import housewright.web.page.Frame;
 import housewright.web.view.JtetoldGenerated;
 import io.javalin.Javalin;
@@ -52,11 +54,37 @@ public final class WebServer implements AutoCloseable {
         Door door = new Door(serving.owner(), links);
         Guard guard = new Guard(door, addresses.hosts());
         Common common = new Common(
-                projects, new Assets(), door, guard, links, new Live(door), ZoneId.systemDefault(), addresses, serving,
+                projects,
+                new Assets(),
+                door,
+                guard,
+                links,
+                new Live(door),
+                ZoneId.systemDefault(),
+                addresses,
+                serving,
                 new Sheets());
         Javalin javalin = Javalin.create(config -> configure(config, common, err));
+        Thread.ofVirtual().name("warm").start(() -> warm(common));
         javalin.start(serving.share() ? "0.0.0.0" : "127.0.0.1", addresses.port());
         return new WebServer(javalin, common, addresses);
+    }
+
+    /** Works out what the first page says, while the server starts and a browser opens. */
+    private static void warm(Common common) {
+        String start = common.serving().start();
+        if (start == null) {
+            return;
+        }
+        try {
+            common.projects().find(start).ifPresent(job -> {
+                Study study = job.now().study();
+                study.verdict();
+                study.at(Moment.today()).verdict();
+            });
+        } catch (StoreException e) {
+            // the page says it
+        }
     }
 
     private static int freePort(Serving serving) throws IOException {
@@ -92,7 +120,8 @@ public final class WebServer implements AutoCloseable {
             http.setSendServerVersion(false);
             http.setSendDateHeader(true);
         });
-        config.jetty.modifyServer(server -> server.setStopTimeout(0)); // what is kept is kept; windows stay open for ever
+        config.jetty.modifyServer(
+                server -> server.setStopTimeout(0)); // what is kept is kept; windows stay open for ever
         config.routes.before(common.guard()::before);
         for (Route route : Routes.all()) {
             Handler handler =

@@ -41,11 +41,6 @@ export function start() {
     toHash();
 }
 
-start();
-document.addEventListener("htmx:afterSettle", start);
-document.addEventListener("refreshed", () => document.getElementById("grid") && refresh());
-window.addEventListener("hashchange", toHash);
-
 /* Cells */
 
 const rows = () => [...grid.tBodies[0].rows].filter((row) => row.dataset.row !== undefined);
@@ -392,11 +387,7 @@ function replace(id, fresh) {
         like.querySelector(".t").textContent = cell.dataset.typed ?? "";
         wrong(like, error);
     }
-    if (old.classList.contains("chosen")) {
-        fresh.classList.add("chosen");
-        const box = fresh.querySelector("input[type=checkbox]");
-        box.checked = true;
-    }
+    if (old.classList.contains("chosen")) tick(fresh);
     old.replaceWith(fresh);
     if (focused !== null) go([...fresh.cells].find((cell) => cell.dataset.column === focused));
 }
@@ -460,8 +451,9 @@ function say(words, trouble = false) {
 
 /* Which rows there are */
 
-function query(from, most) {
+function query(from, most, row = "") {
     return new URLSearchParams({
+        row,
         words: document.getElementById("filter").value.trim(),
         sort: grid.dataset.sort,
         down: grid.dataset.down,
@@ -471,20 +463,22 @@ function query(from, most) {
     });
 }
 
-async function fetched(from, most) {
-    const answer = await fetch(`${grid.dataset.href}/rows?${query(from, most)}`);
+async function fetched(from, most, row) {
+    const answer = await fetch(`${grid.dataset.href}/rows?${query(from, most, row)}`);
     if (!answer.ok) return null;
     return new DOMParser().parseFromString(await answer.text(), "text/html").querySelector("table.part");
 }
 
 let asked = 0;
 
-/** All rows again, as many as there were. */
-async function reload(least) {
+/** All rows again, as many as there were, and on up to one of them. */
+async function reload(least, upTo) {
     const turn = ++asked;
-    const part = await fetched(0, Math.min(1000, Math.max(100, least)));
+    const part = await fetched(0, Math.min(1000, Math.max(100, least)), upTo);
     if (part === null || turn !== asked) return;
+    const chosen = new Set(chosenIds());
     grid.tBodies[0].replaceChildren(...part.tBodies[0].rows);
+    for (const row of rows()) if (chosen.has(row.dataset.row)) tick(row);
     Object.assign(grid.dataset, part.dataset);
     if (!grid.querySelector("[tabindex='0']")) keep(lines()[0]?.cells[0] ?? null);
     counts();
@@ -536,13 +530,14 @@ function counts() {
     if (doing) doing.hidden = chosen === 0;
 }
 
-let lastMarked = null;
-
 function mark(box) {
-    const row = box.closest("tr");
-    row.classList.toggle("chosen", box.checked);
-    lastMarked = row;
+    box.closest("tr").classList.toggle("chosen", box.checked);
     counts();
+}
+
+function tick(row) {
+    row.classList.add("chosen");
+    row.querySelector("input[type=checkbox]").checked = true;
 }
 
 async function toHash() {
@@ -595,12 +590,8 @@ function batch(path, fields, stay = false) {
         }
         if (answer.dataset.state !== "accepted") return say(answer.querySelector(".error .wrong, .says").textContent || answer.querySelector(".says").textContent, true);
         const made = [...answer.querySelectorAll("tbody tr")].map((row) => row.dataset.row);
-        await reload(rows().length + made.length);
-        for (const row of rows()) {
-            if (!made.includes(row.dataset.row)) continue;
-            row.classList.add("chosen");
-            row.querySelector("input[type=checkbox]").checked = true;
-        }
+        await reload(rows().length + made.length, made.at(-1));
+        if (!stay) for (const row of rows()) if (made.includes(row.dataset.row)) tick(row);
         told(answer);
         const first = rows().find((row) => row.dataset.row === made[0]);
         if (first && !stay) go(first.cells[0]);
@@ -765,3 +756,8 @@ function soon(action, delay) {
         timer = setTimeout(action, delay);
     };
 }
+
+start();
+document.addEventListener("htmx:afterSettle", start);
+document.addEventListener("refreshed", () => document.getElementById("grid") && refresh());
+window.addEventListener("hashchange", toHash);

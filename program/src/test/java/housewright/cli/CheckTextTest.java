@@ -56,6 +56,21 @@ class CheckTextTest {
     }
 
     @Test
+    void aNarrowTerminalGetsLinesOfItsOwnWidth() {
+        String text = SURVEY.replace("stage: survey", "stage: order");
+        String wide = check(text, "--all");
+        String narrow = Terminal.narrow(text, 44).run("check", "-", "--all").out();
+        assertThat(narrow.lines().filter(line -> !line.startsWith("Next: ")))
+                .allMatch(line -> line.length() <= 44, "is at most 44 wide");
+        assertThat(narrow.replaceAll("\\s+", " ")).isEqualTo(wide.replaceAll("\\s+", " "));
+        assertThat(Terminal.narrow(text, 3).run("check", "-", "--all").out())
+                .isEqualTo(Terminal.narrow(text, Page.LEAST_WIDTH)
+                        .run("check", "-", "--all")
+                        .out());
+        assertThat(Terminal.narrow(text, 400).run("check", "-", "--all").out()).isEqualTo(wide);
+    }
+
+    @Test
     void openQuestionsAreListedTheMostUrgentFirst() {
         String asked = SURVEY + """
                 questions:

@@ -1,7 +1,9 @@
 package housewright.cli;
 
 import housewright.app.ProjectFiles;
+import housewright.app.Projects;
 import housewright.app.Server;
+import housewright.app.StoreException;
 import housewright.app.TypeSearch;
 import housewright.library.BuiltInLibrary;
 import java.io.ByteArrayInputStream;
@@ -34,6 +36,11 @@ final class Terminal {
         return new Terminal("", new Screen(true, false));
     }
 
+    /** One of so many columns, with that at its standard input. */
+    static Terminal narrow(String input, int columns) {
+        return new Terminal(input, new Screen(false, false, columns));
+    }
+
     record Ran(String out, String err, int status) {
         /** All of it, as golden files hold it. */
         String all() {
@@ -52,12 +59,24 @@ final class Terminal {
         ProjectFiles files =
                 new ProjectFiles(LIBRARY, new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)));
         return new Cli(
-                LIBRARY, files, new TypeSearch(LIBRARY), Terminal::noServer, out, err, screen, "Housewright of a test");
+                LIBRARY,
+                files,
+                new TypeSearch(LIBRARY),
+                Terminal::noServer,
+                Terminal::noProjects,
+                out,
+                err,
+                screen,
+                "Housewright of a test");
     }
 
     /** A machine on which no server can be started. */
     private static Server.Start noServer(Server.Wish wish) {
         return new Server.Start.NotStarted(List.of("No server here for " + wish + "."));
+    }
+
+    private static Projects noProjects() throws StoreException {
+        throw new StoreException("No projects here.");
     }
 
     static PrintStream stream(ByteArrayOutputStream bytes) {

@@ -27,7 +27,18 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
 public record Mistake(
         String name, String on, Damage damage, String rule, String subject, Severity severity, boolean change) {
     /** One file of mistakes for each trade. */
-    static final List<String> TRADES = List.of("signal", "joining", "cable", "sound", "picture", "network");
+    static final List<String> TRADES = List.of(
+            "signal",
+            "joining",
+            "cable",
+            "sound",
+            "picture",
+            "network",
+            "light",
+            "power",
+            "people",
+            "complete",
+            "volunteers");
 
     public static List<Mistake> all() {
         List<Mistake> all = new ArrayList<>();

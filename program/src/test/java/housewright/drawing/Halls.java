@@ -23,8 +23,7 @@ final class Halls {
             "/housewright/halls/network-room.yaml");
 
     /** A microphone, a floor box, a desk and a loudspeaker; the desk is new, the old one is struck. */
-    static final String TINY =
-            """
+    static final String TINY = """
             housewright: 1
             project: {name: Tiny hall, stage: design, library: 1}
             venue:

@@ -35,7 +35,9 @@ class SafeSheetTest {
     void aSheetHasNoStyleNoScriptNoSmallTextAndANameForEverythingDrawn(String hall) {
         Set<String> ids = new java.util.HashSet<>();
         for (Sheet sheet : sheets(Halls.load(hall))) {
-            assertThat(ids.add(sheet.id())).as("one sheet is called " + sheet.id()).isTrue();
+            assertThat(ids.add(sheet.id()))
+                    .as("one sheet is called " + sheet.id())
+                    .isTrue();
             Drawn page = new Drawn(sheet.svg());
             assertThat(page.tagged("style")).isEmpty();
             assertThat(page.tagged("script")).isEmpty();
@@ -67,8 +69,10 @@ class SafeSheetTest {
             assertThat(page.tagged("script")).isEmpty();
             assertThat(page.all()).noneMatch(each -> each.hasAttribute("onload"));
         }
-        Drawn page = new Drawn(
-                Halls.drawings(project).signal(Trade.SOUND, State.TARGET).getFirst().svg());
+        Drawn page = new Drawn(Halls.drawings(project)
+                .signal(Trade.SOUND, State.TARGET)
+                .getFirst()
+                .svg());
         assertThat(page.about("equipment:box").getFirst().getAttribute("aria-label"))
                 .isEqualTo("Equipment box, " + evil);
     }
@@ -77,7 +81,11 @@ class SafeSheetTest {
     @Test
     void whatXmlCannotHoldBecomesTheReplacementCharacter() {
         assertThat(Svg.clean("a\u0000b\u001Bc\uD800d\uFFFFe\tf\ng😀")).isEqualTo("a\uFFFDb\uFFFDc\uFFFDd\uFFFDe f g😀");
-        String svg = new Svg().open("svg", "aria-label", "\u0001\uDC00").chars("\u0002").close().finish();
+        String svg = new Svg()
+                .open("svg", "aria-label", "\u0001\uDC00")
+                .chars("\u0002")
+                .close()
+                .finish();
         assertThat(new Drawn(svg).tagged("svg").getFirst().getTextContent()).isEqualTo("\uFFFD");
     }
 

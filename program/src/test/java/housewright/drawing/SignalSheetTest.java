@@ -37,7 +37,8 @@ class SignalSheetTest {
     @Test
     void theSameProjectGivesTheSameBytes() {
         for (State state : State.values()) {
-            assertThat(Halls.tiny().signal(Trade.SOUND, state)).isEqualTo(Halls.tiny().signal(Trade.SOUND, state));
+            assertThat(Halls.tiny().signal(Trade.SOUND, state))
+                    .isEqualTo(Halls.tiny().signal(Trade.SOUND, state));
         }
         Project demo = Halls.load(Halls.NAMES.getFirst());
         assertThat(Halls.drawings(demo).signal(Trade.SOUND, State.TARGET))
@@ -51,8 +52,7 @@ class SignalSheetTest {
         Project project = Halls.load(hall);
         Drawings drawings = Halls.drawings(project);
         for (State state : List.of(State.TODAY, State.TARGET)) {
-            Study study = Study.of(project, Halls.LIBRARY)
-                    .at(state == State.TODAY ? Moment.today() : Moment.target());
+            Study study = Study.of(project, Halls.LIBRARY).at(state == State.TODAY ? Moment.today() : Moment.target());
             Map<String, Lead> there = new HashMap<>();
             for (Lead lead : study.cabling().leads()) {
                 if (lead.joints().stream().anyMatch(SignalSheetTest::holds)) {
@@ -97,8 +97,7 @@ class SignalSheetTest {
     }
 
     private static void ends(Drawn page, Sheet sheet, Element cable, Lead lead) {
-        List<Drawn.Point> corners =
-                Drawn.corners(Drawn.within(cable, "path").getFirst());
+        List<Drawn.Point> corners = Drawn.corners(Drawn.within(cable, "path").getFirst());
         List<String> sockets = new ArrayList<>();
         for (Joint joint : lead.joints()) {
             joint.plugs().forEach(plug -> sockets.add(plug.socket()));
@@ -123,7 +122,8 @@ class SignalSheetTest {
         String port = socket.substring(socket.indexOf('.') + 1);
         List<Element> boxes = new ArrayList<>(page.about("equipment:" + thing));
         page.ofClass("elsewhere").stream()
-                .filter(box -> Drawn.within(box, "text").getFirst().getTextContent().equals(thing))
+                .filter(box ->
+                        Drawn.within(box, "text").getFirst().getTextContent().equals(thing))
                 .forEach(boxes::add);
         for (Element box : boxes) {
             Drawn.Rect rect = Drawn.rect(box);
@@ -151,12 +151,12 @@ class SignalSheetTest {
     private static boolean isLoose(Drawn page, Lead lead, Drawn.Point end) {
         return lead.joints().stream().anyMatch(joint -> joint.plugs().size() < 2)
                 && page.ofClass("loose").stream()
-                        .anyMatch(box -> Math.abs(
-                                        Drawn.corners(Drawn.within(box, "path").getFirst())
+                        .anyMatch(box ->
+                                Math.abs(Drawn.corners(Drawn.within(box, "path").getFirst())
                                                         .getFirst()
                                                         .x()
                                                 - end.x())
-                                <= 200);
+                                        <= 200);
     }
 
     @Test

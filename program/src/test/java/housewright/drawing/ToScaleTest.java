@@ -24,8 +24,7 @@ class ToScaleTest {
     void aWallOfEightMetresMeasuresEightMetresOnPaperTimesTheScale() {
         Plan plan = Halls.tiny().floorPlan(State.TARGET);
         Element room = new Drawn(plan.sheet().svg()).about("room:hall").getFirst();
-        List<Drawn.Point> corners =
-                Drawn.corners(Drawn.within(room, "path").getFirst());
+        List<Drawn.Point> corners = Drawn.corners(Drawn.within(room, "path").getFirst());
         double wall = corners.get(1).x() - corners.get(0).x();
         assertThat(scale(plan)).isEqualTo("1:20");
         assertThat(wall / MM).as("mm on paper").isCloseTo(8000 / 20.0, within(ROUNDED));
@@ -33,8 +32,8 @@ class ToScaleTest {
     }
 
     private static String scale(Plan plan) {
-        List<Element> texts =
-                Drawn.within(new Drawn(plan.sheet().svg()).ofClass("title-block").getFirst(), "text");
+        List<Element> texts = Drawn.within(
+                new Drawn(plan.sheet().svg()).ofClass("title-block").getFirst(), "text");
         for (int i = 0; i < texts.size(); i++) {
             if (texts.get(i).getTextContent().equals("Scale")) {
                 return texts.get(i + 1).getTextContent();
@@ -69,17 +68,16 @@ class ToScaleTest {
     private static Drawn.Point middle(Element place) {
         List<Element> rings = Drawn.within(place, "circle");
         if (!rings.isEmpty()) {
-            return new Drawn.Point(
-                    Drawn.number(rings.getFirst(), "cx"), Drawn.number(rings.getFirst(), "cy"));
+            return new Drawn.Point(Drawn.number(rings.getFirst(), "cx"), Drawn.number(rings.getFirst(), "cy"));
         }
         if (!Drawn.within(place, "rect").isEmpty()) {
             Drawn.Rect rect = Drawn.rect(place);
             return new Drawn.Point(rect.x() + rect.width() / 2, rect.y() + rect.height() / 2);
         }
-        List<Drawn.Point> stroke =
-                Drawn.corners(Drawn.within(place, "path").getFirst());
+        List<Drawn.Point> stroke = Drawn.corners(Drawn.within(place, "path").getFirst());
         return new Drawn.Point(
-                (stroke.get(0).x() + stroke.get(1).x()) / 2, (stroke.get(0).y() + stroke.get(1).y()) / 2);
+                (stroke.get(0).x() + stroke.get(1).x()) / 2,
+                (stroke.get(0).y() + stroke.get(1).y()) / 2);
     }
 
     @Test
@@ -100,8 +98,7 @@ class ToScaleTest {
         Drawn.Point wall = middle(page.about("place:wall").getFirst());
         assertThat(plan.mapping().up(wall.y())).isCloseTo(2.4, within(0.001));
         Element speaker = page.about("equipment:speaker").getFirst();
-        List<Drawn.Point> edges =
-                Drawn.corners(Drawn.within(speaker, "path").getFirst());
+        List<Drawn.Point> edges = Drawn.corners(Drawn.within(speaker, "path").getFirst());
         assertThat(plan.mapping().up(edges.get(0).y())).isCloseTo(2.1, within(0.001));
         assertThat(plan.mapping().up(edges.get(1).y())).isCloseTo(2.7, within(0.001));
         assertThat(page.about("place:wall").getFirst().getTextContent()).contains("limit 40 kg");
@@ -140,13 +137,27 @@ class ToScaleTest {
     }
 
     @Test
+    void whatMovesIsSaidToMoveAtBothItsPlaces() {
+        String text = Halls.TINY.replace(
+                "  speaker: {model: speaker, at: wall}",
+                "  speaker: {model: speaker, at: wall, life: move, was: {at: stage}}");
+        Drawn page = new Drawn(
+                Halls.drawings(Halls.read(text)).floorPlan(State.CHANGE).sheet().svg());
+        assertThat(page.about("equipment:speaker"))
+                .extracting(each -> each.getAttribute("aria-label"))
+                .containsExactlyInAnyOrder(
+                        "Equipment speaker, Loudspeaker (moves away)", "Equipment speaker, Loudspeaker (moves here)");
+        assertThat(page.about("equipment:old-desk").getFirst().getAttribute("aria-label"))
+                .isEqualTo("Equipment old-desk, Small desk (struck)");
+    }
+
+    @Test
     void underUsRulesLengthsAreInFeetAndTheScaleIsAnArchitectsOne() {
         Plan plan = Halls.drawings(Halls.load("/housewright/halls/us-sanctuary.yaml"))
                 .floorPlan(State.TARGET);
         assertThat(scale(plan)).contains("= 1'-0\"");
         Element room = new Drawn(plan.sheet().svg()).about("room:sanctuary").getFirst();
-        List<Drawn.Point> corners =
-                Drawn.corners(Drawn.within(room, "path").getLast());
+        List<Drawn.Point> corners = Drawn.corners(Drawn.within(room, "path").getLast());
         double inches = (corners.get(1).x() - corners.get(0).x()) / 96;
         assertThat(inches).as("60 ft at a quarter inch to the foot").isCloseTo(15, within(0.001));
     }

@@ -131,7 +131,7 @@ class LibraryContentTest {
         "SDI cards with several outputs, sdi-output-card-4, EXPANSION_CARD",
         "displays, display-24-sdi display-confidence-32 tv-55, DISPLAY",
         "projectors, projector-5000 projector-8000, PROJECTOR",
-        "screens, projection-screen-300 projection-screen-400-frame, OTHER",
+        "screens, projection-screen-300 projection-screen-400-frame, PROJECTION_SCREEN",
         "streaming encoders, encoder-stream-hdmi encoder-stream-sdi, ENCODER",
         "switches, switch-8 switch-8-poe switch-16-poe switch-24, SWITCH",
         "UPSs, ups-desk-600 ups-rack-1500, UPS",

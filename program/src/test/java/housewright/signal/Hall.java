@@ -160,6 +160,7 @@ final class Hall {
                         null,
                         null,
                         null,
+                        null,
                         e.was(),
                         Remarks.NONE));
         return this;
@@ -195,6 +196,7 @@ final class Hall {
                 null,
                 null,
                 vlans,
+                null,
                 null,
                 null,
                 null,
@@ -354,6 +356,7 @@ final class Hall {
                         carries,
                         within == null ? null : Delay.parse(within),
                         refs(through),
+                        null,
                         Remarks.NONE));
         return this;
     }

@@ -19,7 +19,8 @@ import org.junit.jupiter.api.Test;
 
 /** Words of a project are words on every page, whatever they look like. */
 class EscapingTest {
-    private static final String HOSTILE = "<hostile-tag a='1'>\" hostile-attribute=\"1\" ' hostile-attribute='1' & \u202E";
+    private static final String HOSTILE =
+            "<hostile-tag a='1'>\" hostile-attribute=\"1\" ' hostile-attribute='1' & \u202E";
 
     private static final Pattern TAG = Pattern.compile("<[a-zA-Z/](?:\"[^\"]*\"|'[^']*'|[^>\"'])*>");
 
@@ -44,9 +45,7 @@ class EscapingTest {
                     hostile,
                     HOSTILE,
                     new Change.Put(
-                            Section.QUESTIONS,
-                            "q9",
-                            new Question("q9", null, null, HOSTILE, null, HOSTILE, remarks)),
+                            Section.QUESTIONS, "q9", new Question("q9", null, null, HOSTILE, null, HOSTILE, remarks)),
                     new Change.Put(
                             Section.FEEDS,
                             feed.id(),
@@ -58,6 +57,7 @@ class EscapingTest {
                                     feed.carries(),
                                     feed.within(),
                                     feed.through(),
+                                    feed.test(),
                                     remarks)),
                     new Change.Exempt(List.of(new Exemption("fire-class-too-low", null, HOSTILE))),
                     new Change.Describe(new About(

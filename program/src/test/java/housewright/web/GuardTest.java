@@ -37,9 +37,11 @@ class GuardTest {
     @ValueSource(strings = {"/", "/help", "/no/such/page", "/in/wrong", "/static/x/look.css"})
     void everyAnswerTellsTheBrowserToTrustNobody(String path) {
         HttpResponse<String> answer = Visitor.of(hall, Role.LEAD).get(path);
-        assertThat(answer.headers().firstValue("Content-Security-Policy")).hasValueSatisfying(policy -> assertThat(policy)
-                .contains("default-src 'none'", "script-src 'self'", "style-src 'self'", "frame-ancestors 'none'")
-                .doesNotContain("unsafe"));
+        assertThat(answer.headers().firstValue("Content-Security-Policy"))
+                .hasValueSatisfying(policy -> assertThat(policy)
+                        .contains(
+                                "default-src 'none'", "script-src 'self'", "style-src 'self'", "frame-ancestors 'none'")
+                        .doesNotContain("unsafe"));
         assertThat(answer.headers().firstValue("X-Content-Type-Options")).hasValue("nosniff");
         assertThat(answer.headers().firstValue("Referrer-Policy")).hasValue("same-origin");
         assertThat(answer.headers().firstValue("Cache-Control")).hasValue("no-store");
@@ -87,7 +89,8 @@ class GuardTest {
         Visitor lead = Visitor.of(hall, Role.LEAD);
         String form = "name=Another&token=";
         String type = "application/x-www-form-urlencoded";
-        assertThat(lead.send(lead.request("/projects", type, form)).statusCode()).isEqualTo(403);
+        assertThat(lead.send(lead.request("/projects", type, form)).statusCode())
+                .isEqualTo(403);
         assertThat(lead.send(lead.request("/projects", type, form + "guessed")).statusCode())
                 .isEqualTo(403);
         String others = Visitor.of(hall, Role.LEAD).token();
@@ -96,7 +99,12 @@ class GuardTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"Origin, http://elsewhere.example", "Origin, null", "Sec-Fetch-Site, cross-site", "Sec-Fetch-Site, same-site"})
+    @CsvSource({
+        "Origin, http://elsewhere.example",
+        "Origin, null",
+        "Sec-Fetch-Site, cross-site",
+        "Sec-Fetch-Site, same-site"
+    })
     void aChangeFromAnotherSiteIsRefusedEvenWithTheToken(String header, String value) {
         Visitor lead = Visitor.of(hall, Role.LEAD);
         HttpRequest.Builder request = lead.request(
@@ -107,11 +115,18 @@ class GuardTest {
 
     @Test
     void aChangeIsNoLink() {
-        assertThat(Visitor.of(hall, Role.LEAD).get("/projects/demo").statusCode()).isIn(404, 405);
+        assertThat(Visitor.of(hall, Role.LEAD).get("/projects/demo").statusCode())
+                .isIn(404, 405);
     }
 
     @ParameterizedTest
-    @CsvSource({"127.0.0.1, 401", "localhost, 401", "LOCALHOST, 401", "elsewhere.example, 421", "127.0.0.1.elsewhere.example, 421"})
+    @CsvSource({
+        "127.0.0.1, 401",
+        "localhost, 401",
+        "LOCALHOST, 401",
+        "elsewhere.example, 421",
+        "127.0.0.1.elsewhere.example, 421"
+    })
     void answersOnlyToItsOwnNames(String name, int status) throws IOException {
         assertThat(raw("GET / HTTP/1.1\r\nHost: " + name + ":" + hall.server.port() + "\r\nConnection: close\r\n\r\n"))
                 .startsWith("HTTP/1.1 " + status + " ");
@@ -134,8 +149,8 @@ class GuardTest {
                 "/look.css"
             })
     void filesAreNotLookedUpByPath(String path) throws IOException {
-        String answer = raw("GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + hall.server.port()
-                + "\r\nConnection: close\r\n\r\n");
+        String answer = raw(
+                "GET " + path + " HTTP/1.1\r\nHost: 127.0.0.1:" + hall.server.port() + "\r\nConnection: close\r\n\r\n");
         assertThat(answer).matches("(?s)HTTP/1\\.1 (400|404) .*").doesNotContain("--ground");
     }
 
@@ -168,7 +183,8 @@ class GuardTest {
                 + "Content-Type: image/jpeg\r\n\r\n<html><script>alert(1)</script>\r\n--x--\r\n";
         helper.send(helper.request(job + "/questions/q5/answer", "multipart/form-data; boundary=x", body)
                 .header("X-Housewright-Token", helper.token()));
-        assertThat(hall.job().now().project().questions().get("q5").remarks().photo()).isEmpty();
+        assertThat(hall.job().now().project().questions().get("q5").remarks().photo())
+                .isEmpty();
         assertThat(helper.get(job + "/questions").body()).contains("a.jpg is no photo");
     }
 

@@ -38,6 +38,12 @@ final class Pages {
         String job = "/p/" + hall.job().id();
         return List.of(
                 new Shown("overview", job),
+                new Shown("table-places", job + "/table/places"),
+                new Shown("table-equipment", job + "/equipment"),
+                new Shown("table-cables", job + "/cables"),
+                new Shown("table-patch", job + "/patch"),
+                new Shown("table-feeds", job + "/table/feeds"),
+                new Shown("table-people", job + "/people"),
                 new Shown("feeds", job + "/feeds"),
                 new Shown("feed-proven", job + "/feeds/words-to-screen"),
                 new Shown("feed-broken", job + "/feeds/" + Demo.FEED),

@@ -48,9 +48,31 @@ class RoutesTest {
             "//elsewhere.example/");
 
     private static final List<String> FIELDS = List.of(
-            "name", "finding", "fix", "why", "rule", "subject", "mend", "asks", "to", "about", "due", "answer", "revision",
-            "back", "theme", "person", "role", "file", "photo", "rows", "id", "cell", "base", "place", "x", "y", "z",
-            "thing-id", "rack-id", "unit", "width", "depth", "from", "kind", "length", "along", "bends");
+            "name",
+            "finding",
+            "fix",
+            "why",
+            "rule",
+            "subject",
+            "mend",
+            "asks",
+            "to",
+            "about",
+            "due",
+            "answer",
+            "revision",
+            "back",
+            "theme",
+            "person",
+            "role",
+            "file",
+            "photo",
+            "rows",
+            "id",
+            "cell",
+            "base",
+            "place", "x", "y", "z", "thing-id", "rack-id", "unit", "width", "depth", "from", "kind", "length", "along",
+            "bends");
 
     /** Who asks; null is somebody without a link. */
     enum Who {
@@ -74,8 +96,7 @@ class RoutesTest {
     @EnumSource(Who.class)
     void noRouteFailsAndNobodyDoesWhatTheyMayNot(Who who) throws StoreException {
         try (Hall hall = Hall.demo()) {
-            Visitor visitor =
-                    who.role == null ? Visitor.stranger(hall) : Visitor.of(hall, who.role);
+            Visitor visitor = who.role == null ? Visitor.stranger(hall) : Visitor.of(hall, who.role);
             String token = visitor.token();
             Random random = new Random(20270321);
             List<String> troubles = new ArrayList<>();
@@ -84,7 +105,8 @@ class RoutesTest {
                     String before = state(hall);
                     String path = path(route, hall, i, random);
                     HttpResponse<String> answer = ask(visitor, route, path, token, random);
-                    String what = who + " " + (route.changes() ? "POST " : "GET ") + cut(path) + " -> " + answer.statusCode();
+                    String what =
+                            who + " " + (route.changes() ? "POST " : "GET ") + cut(path) + " -> " + answer.statusCode();
                     if (answer.statusCode() >= 500) {
                         troubles.add(what);
                     }
@@ -95,14 +117,17 @@ class RoutesTest {
                                 && answer.statusCode() != 400) {
                             troubles.add(what + ", though it is not for them");
                         }
-                        if (answer.body().contains("Carrowfenn") || answer.body().contains(Demo.FEED)) {
+                        if (answer.body().contains("Carrowfenn")
+                                || answer.body().contains(Demo.FEED)) {
                             troubles.add(what + " tells of the project");
                         }
                         if (!state(hall).equals(before)) {
                             troubles.add(what + " changed something");
                         }
                     }
-                    if (!route.changes() && !route.path().startsWith("/in/") && !state(hall).equals(before)) {
+                    if (!route.changes()
+                            && !route.path().startsWith("/in/")
+                            && !state(hall).equals(before)) {
                         troubles.add(what + " changed something by being looked at");
                     }
                 }
@@ -133,8 +158,7 @@ class RoutesTest {
                         + "&thing=" + Visitor.encoded(odd(random)) + "&t-id=" + Visitor.encoded(odd(random));
     }
 
-    private static HttpResponse<String> ask(
-            Visitor visitor, Route route, String path, String token, Random random) {
+    private static HttpResponse<String> ask(Visitor visitor, Route route, String path, String token, Random random) {
         if (!route.changes()) {
             return visitor.get(path);
         }
@@ -147,8 +171,8 @@ class RoutesTest {
         }
         return switch (random.nextInt(4)) {
             case 0 ->
-                visitor.send(visitor.request(path, "application/json", "{\"name\":")
-                        .header("X-Housewright-Token", token));
+                visitor.send(
+                        visitor.request(path, "application/json", "{\"name\":").header("X-Housewright-Token", token));
             case 1 ->
                 visitor.send(visitor.request(path, "multipart/form-data; boundary=x", multipart(fields))
                         .header("X-Housewright-Token", token));

@@ -24,7 +24,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Copies of rows, numbered up: ids, numbers in labels, ports to the next free ones, addresses to the next that nobody
+ * Copies of rows, each behind what it was copied from, numbered up: ids, numbers in labels, ports to the next free ones, addresses to the next that nobody
  * has. What belongs to one thing alone (its serial number, how it is today) is not copied.
  */
 final class Copies {
@@ -49,6 +49,7 @@ final class Copies {
                     new CellError("", "", times + " copies of " + rows.size(), "1 to " + MOST + " copies", null)));
         }
         List<String> made = new ArrayList<>();
+        List<String> order = new ArrayList<>(Rows.of(project, table).keySet());
         for (String id : rows) {
             Record last = Rows.of(project, table).get(id);
             String lastId = id;
@@ -64,9 +65,13 @@ final class Copies {
                 }
                 project = Change.apply(project, Rows.put(project, table, null, copyId, copy));
                 made.add(copyId);
+                order.add(order.indexOf(lastId) + 1, copyId);
                 last = copy;
                 lastId = copyId;
             }
+        }
+        if (table.section() != null) {
+            project = Change.apply(project, List.of(new Change.Arrange(table.section(), order)));
         }
         String of = rows.size() == 1 ? rows.iterator().next() : rows.size() + " rows of " + table.title();
         return new Edit.Made(

@@ -94,7 +94,7 @@ final class HeadWords {
             return 2;
         }
         return ALL.getOrDefault(column.key(), List.of()).contains(plain)
-                        || plain.equals(plain(table.one())) && column.key().equals(Tables.ID)
+                        || (plain.equals(plain(table.one())) && column.key().equals(Tables.ID))
                 ? 1
                 : 0;
     }

@@ -121,7 +121,7 @@ public enum Table {
     private final String title;
     private final String one;
 
-    @SuppressWarnings("ImmutableEnumChecker") // a list that nobody can change
+    @SuppressWarnings("ImmutableEnumChecker") // made by List.of
     private final List<String> first;
 
     private final String holds;

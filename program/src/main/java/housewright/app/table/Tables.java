@@ -107,7 +107,7 @@ public final class Tables {
         this.study = study;
         this.table = table;
         this.findings = new HashMap<>();
-        for (Finding finding : study.findings().due()) {
+        for (Finding finding : study.findingsBeyondFeeds()) {
             Subject subject = finding.subjects().getFirst();
             findings.computeIfAbsent(subject.path(), key -> new ArrayList<>()).add(finding);
         }

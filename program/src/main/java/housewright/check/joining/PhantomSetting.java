@@ -51,6 +51,7 @@ final class PhantomSetting {
                 equipment.runsOn(),
                 equipment.serial(),
                 equipment.label(),
+                equipment.handover(),
                 equipment.was(),
                 equipment.remarks());
     }

@@ -98,6 +98,7 @@ final class Addresses {
                 each.runsOn(),
                 each.serial(),
                 each.label(),
+                each.handover(),
                 each.was(),
                 each.remarks());
     }

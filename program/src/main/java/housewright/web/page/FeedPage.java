@@ -77,13 +77,29 @@ public record FeedPage(
             String state,
             String sum,
             List<Step> steps,
-            boolean figures,
             String reason,
             List<String> others,
             String lost) {
         public Way {
             steps = List.copyOf(steps);
             others = List.copyOf(others);
+        }
+
+        public boolean anyDelay() {
+            return steps.stream().anyMatch(step -> !step.after().isEmpty());
+        }
+
+        public boolean anyGain() {
+            return steps.stream()
+                    .anyMatch(step -> !step.gain().isEmpty() && !step.gain().startsWith("0"));
+        }
+
+        public boolean anyLevel() {
+            return steps.stream().anyMatch(step -> !step.level().isEmpty());
+        }
+
+        public boolean anyHeadroom() {
+            return steps.stream().anyMatch(step -> !step.headroom().isEmpty());
         }
     }
 
@@ -152,9 +168,8 @@ public record FeedPage(
         if (feed.never()) {
             return feed.id() + " holds " + when + ": nothing arrives where it must not.";
         }
-        String within = feed.within() == null
-                ? ""
-                : ", within the " + feed.within().text() + " that it is allowed";
+        String within =
+                feed.within() == null ? "" : ", within the " + feed.within().text() + " that it is allowed";
         return feed.id() + " is proven " + when + within + ".";
     }
 
@@ -165,8 +180,7 @@ public record FeedPage(
                     .add(pair.to().toString());
         }
         List<String> kept = new ArrayList<>();
-        from.forEach((source, places) ->
-                kept.add(source + " does not arrive at " + FeedsPage.ids(places) + "."));
+        from.forEach((source, places) -> kept.add(source + " does not arrive at " + FeedsPage.ids(places) + "."));
         return kept;
     }
 
@@ -216,7 +230,6 @@ public record FeedPage(
                 pair.state().word(),
                 arrives ? sum(pair, levels) : "",
                 steps,
-                arrives,
                 FeedWords.reason(pair),
                 pair.others().stream().map(other -> other(pair, other)).toList(),
                 lost);

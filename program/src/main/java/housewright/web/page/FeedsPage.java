@@ -7,7 +7,6 @@ import housewright.finding.Exempted;
 import housewright.model.Feed;
 import housewright.model.Ref;
 import housewright.signal.FeedProof;
-import housewright.signal.FeedState;
 import housewright.signal.PairProof;
 import housewright.study.Study;
 import java.util.Comparator;
@@ -45,7 +44,7 @@ public record FeedsPage(String answer, List<Row> rows, List<Lacking> lacking) {
     public static FeedsPage of(Now now, String feeds) {
         Study study = now.study();
         List<Row> rows = study.proofs().stream()
-                .sorted(Comparator.comparing((FeedProof proof) -> rank(study, proof)))
+                .sorted(Comparator.comparingInt((FeedProof proof) -> rank(study, proof)))
                 .map(proof -> row(study, proof, feeds))
                 .toList();
         Map<String, List<String>> lacking = new LinkedHashMap<>();
@@ -56,8 +55,8 @@ public record FeedsPage(String answer, List<Row> rows, List<Lacking> lacking) {
                     .forEach(figure -> lacking.merge(
                             figure,
                             List.of(proof.feed().id()),
-                            (one, other) -> Stream.concat(one.stream(), other.stream())
-                                    .toList()));
+                            (one, other) ->
+                                    Stream.concat(one.stream(), other.stream()).toList()));
         }
         return new FeedsPage(
                 study.verdict().sentence() + ".",
@@ -71,8 +70,17 @@ public record FeedsPage(String answer, List<Row> rows, List<Lacking> lacking) {
         if (proof.pairs().isEmpty()) {
             return 6;
         }
-        int state = FeedState.values().length - 1 - proof.state().ordinal(); // worst first, proven last
-        return proof.proven() ? 7 : study.isNotYetDue(proof) ? 5 : state;
+        return switch (proof.state()) {
+            case PROVEN -> 7;
+            case ARRIVES -> late(study, proof, 0);
+            case BROKEN -> late(study, proof, 1);
+            case CROSSED -> late(study, proof, 2);
+            case LATE -> late(study, proof, 3);
+        };
+    }
+
+    private static int late(Study study, FeedProof proof, int rank) {
+        return study.isNotYetDue(proof) ? 5 : rank;
     }
 
     private static Row row(Study study, FeedProof proof, String feeds) {
@@ -97,14 +105,13 @@ public record FeedsPage(String answer, List<Row> rows, List<Lacking> lacking) {
             return "not finished";
         }
         boolean never = proof.feed().never();
-        String word =
-                switch (proof.state()) {
-                    case PROVEN -> never ? "kept out" : "proven";
-                    case LATE -> "late";
-                    case CROSSED -> "crossed";
-                    case BROKEN -> never ? "not shown to hold" : "broken";
-                    case ARRIVES -> "arrives, and must not";
-                };
+        String word = switch (proof.state()) {
+            case PROVEN -> never ? "kept out" : "proven";
+            case LATE -> "late";
+            case CROSSED -> "crossed";
+            case BROKEN -> never ? "not shown to hold" : "broken";
+            case ARRIVES -> "arrives, and must not";
+        };
         return study.isNotYetDue(proof) ? word + ", not due yet" : word;
     }
 
@@ -116,7 +123,8 @@ public record FeedsPage(String answer, List<Row> rows, List<Lacking> lacking) {
     }
 
     private static String delay(FeedProof proof) {
-        long longest = proof.pairs().stream().mapToLong(PairProof::delayNanos).max().orElse(0);
+        long longest =
+                proof.pairs().stream().mapToLong(PairProof::delayNanos).max().orElse(0);
         return proof.feed().never() || longest == 0 ? "" : Figures.milliseconds(longest);
     }
 

@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param earlier the page before these steps; null where they are the first
  */
-public record HistoryPage(String answer, List<Row> rows, @Nullable String earlier) {
+public record HistoryPage(
+        String answer, List<Row> rows, @Nullable String earlier) {
     public HistoryPage {
         rows = List.copyOf(rows);
     }
@@ -36,7 +37,11 @@ public record HistoryPage(String answer, List<Row> rows, @Nullable String earlie
                         + rows.getFirst().says() + ", by " + rows.getFirst().who() + ", "
                         + rows.getFirst().when() + ".";
         return new HistoryPage(
-                answer, rows, whole || rows.isEmpty() ? null : href + "?before=" + rows.getLast().number());
+                answer,
+                rows,
+                whole || rows.isEmpty()
+                        ? null
+                        : href + "?before=" + rows.getLast().number());
     }
 
     static String kind(Revision step) {

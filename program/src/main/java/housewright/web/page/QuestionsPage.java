@@ -87,7 +87,8 @@ public record QuestionsPage(String answer, List<Row> open, List<Row> answered, L
                 question.answer() == null ? "" : question.answer().strip(),
                 question.remarks().by() == null ? "" : question.remarks().by(),
                 question.remarks().photo().stream()
-                        .map(name -> new Photo(name, name.matches("[0-9a-f-]{8,64}\\.[a-z]{3,4}") ? photos + name : null))
+                        .map(name ->
+                                new Photo(name, name.matches("[0-9a-f-]{8,64}\\.[a-z]{3,4}") ? photos + name : null))
                         .toList());
     }
 }

@@ -91,17 +91,13 @@ public record RacksPage(
     }
 
     public static RacksPage of(
-            Now now,
-            Asked asked,
-            List<String> racks,
-            Sheet sheet,
-            Links links,
-            String job,
-            Map<String, String> typed) {
+            Now now, Asked asked, List<String> racks, Sheet sheet, Links links, String job, Map<String, String> typed) {
         Project project = now.project();
         Query here = Query.of(job + "/racks")
                 .with("rack", asked.rack())
-                .with("state", asked.state() == State.TARGET ? "" : asked.state().word());
+                .with(
+                        "state",
+                        asked.state() == State.TARGET ? "" : asked.state().word());
         Query kept = here.with("thing", asked.thing());
         List<Choice> choices = racks.stream()
                 .map(rack -> new Choice(rack, kept.with("rack", rack).href(), rack.equals(asked.rack())))
@@ -167,7 +163,8 @@ public record RacksPage(
             }
             boolean waits = thing.unit() == null;
             String where = thing.at() == null ? "no place yet" : thing.at() + (waits ? "" : ", unit " + thing.unit());
-            (waits ? waiting : placed).add(new Loose(thing.id(), thing.id() + ", " + high.text() + ", " + where, waits));
+            (waits ? waiting : placed)
+                    .add(new Loose(thing.id(), thing.id() + ", " + high.text() + ", " + where, waits));
         }
         waiting.addAll(placed);
         return waiting;
@@ -196,7 +193,9 @@ public record RacksPage(
             if (at.circuit() != null) {
                 return at.circuit();
             }
-            at = at.poweredBy() == null ? null : project.equipment().get(at.poweredBy().thing());
+            at = at.poweredBy() == null
+                    ? null
+                    : project.equipment().get(at.poweredBy().thing());
         }
         return null;
     }

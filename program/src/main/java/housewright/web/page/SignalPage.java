@@ -101,16 +101,16 @@ public record SignalPage(
         List<Choice> systems = new ArrayList<>();
         Query whole = here.with("sheet", "");
         if (asked.feed() != null) {
-            systems.add(new Choice(
-                    asked.feed() + " alone", whole.with("system", "").href(), trade == null));
+            systems.add(
+                    new Choice(asked.feed() + " alone", whole.with("system", "").href(), trade == null));
         }
         List<Trade> trades = new ArrayList<>(drawings.trades(asked.state()));
         if (trade != null && !trades.contains(trade)) {
             trades.add(trade);
         }
         for (Trade each : trades) {
-            systems.add(new Choice(
-                    each.title(), whole.with("system", each.word()).href(), each == trade));
+            systems.add(
+                    new Choice(each.title(), whole.with("system", each.word()).href(), each == trade));
         }
         List<Choice> states = new ArrayList<>();
         for (State each : State.values()) {
@@ -149,8 +149,8 @@ public record SignalPage(
     }
 
     private static String unlit(String feed, List<Contents> contents, Set<Subject> passed) {
-        boolean elsewhere = contents.stream()
-                .anyMatch(each -> each.subjects().stream().anyMatch(passed::contains));
+        boolean elsewhere =
+                contents.stream().anyMatch(each -> each.subjects().stream().anyMatch(passed::contains));
         return feed
                 + (elsewhere
                         ? " does not pass this sheet."

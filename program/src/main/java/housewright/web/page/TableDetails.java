@@ -12,6 +12,7 @@ import housewright.app.table.Tables;
 import housewright.app.table.Tables.Column;
 import housewright.app.table.Tables.Row;
 import housewright.finding.Finding;
+import housewright.model.Equipment;
 import housewright.model.Model;
 import housewright.model.PatchEntry;
 import housewright.model.Shape;
@@ -101,10 +102,10 @@ public final class TableDetails {
 
     /** Each place of a device whose inside is patched, with what it is patched to and from. */
     private static List<PlacePart> places(Now now, String home, String thing) {
-        Model model = now.study()
-                .types()
-                .findModel(now.project().equipment().get(thing).model())
-                .orElse(null);
+        Equipment equipment = now.project().equipment().get(thing);
+        Model model = equipment == null
+                ? null
+                : now.study().types().findModel(equipment.model()).orElse(null);
         if (model == null || model.patch() == null) {
             return List.of();
         }

@@ -13,6 +13,7 @@ import housewright.signal.FeedProof;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -133,8 +134,8 @@ public record TablePage(
         Tables tables = Tables.of(now.study(), table);
         List<Column> columns = columns(table, all);
         List<Head> heads = new ArrayList<>();
-        for (int i = 0; i < columns.size(); i++) {
-            Column column = columns.get(i);
+        List<Column> phone = onAPhone(columns);
+        for (Column column : columns) {
             boolean sorted = wanted.sort().equals(column.key());
             String query = "?sort=" + encoded(column.key()) + (sorted && !wanted.descending() ? "&down=yes" : "")
                     + (wanted.words().isEmpty() ? "" : "&words=" + encoded(wanted.words())) + (all ? "&all=yes" : "");
@@ -145,7 +146,7 @@ public record TablePage(
                     column.derived(),
                     sorted ? wanted.descending() ? "descending" : "ascending" : "none",
                     href + query,
-                    i < ON_A_PHONE));
+                    phone.contains(column)));
         }
         List<Tab> tabs = together(table).stream()
                 .map(each -> new Tab(
@@ -173,6 +174,15 @@ public record TablePage(
                 .toList();
     }
 
+    /** The first that are edited; of feeds, their state. */
+    private static List<Column> onAPhone(List<Column> columns) {
+        return columns.stream()
+                .filter(column -> !column.derived() || column.key().equals("state"))
+                .sorted(Comparator.comparing(column -> !column.key().equals("state")))
+                .limit(ON_A_PHONE)
+                .toList();
+    }
+
     public static Part rows(Now now, String home, Table table, View view, boolean all) {
         List<Column> columns = columns(table, all);
         return new Part(
@@ -192,11 +202,11 @@ public record TablePage(
 
     private static RowPart row(Row row, List<Column> columns, String home, Table table, long revision) {
         List<CellPart> cells = new ArrayList<>();
-        for (int i = 0; i < columns.size(); i++) {
-            Column column = columns.get(i);
+        List<Column> phone = onAPhone(columns);
+        for (Column column : columns) {
             String text = row.cell(column.key());
             String state = table == Table.FEEDS && column.key().equals("state") ? text.replaceAll(",.*$", "") : "";
-            cells.add(new CellPart(column.key(), text, column.derived(), i < ON_A_PHONE, state));
+            cells.add(new CellPart(column.key(), text, column.derived(), phone.contains(column), state));
         }
         Severity worst = row.worst();
         return new RowPart(
@@ -227,7 +237,7 @@ public record TablePage(
                     now.study().proofs().stream().filter(FeedProof::proven).count();
             return proven + " of " + counted + " proven";
         }
-        Set<String> ids = now.study().findings().due().stream()
+        Set<String> ids = now.study().findingsBeyondFeeds().stream()
                 .filter(finding -> finding.severity() != Severity.NOTE)
                 .map(finding -> finding.subjects().getFirst().path())
                 .filter(path -> path.startsWith(table.key() + "."))

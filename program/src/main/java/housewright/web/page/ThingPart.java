@@ -59,8 +59,7 @@ public record ThingPart(
         }
         Subject thing = new Subject(subject.substring(0, colon), subject.substring(colon + 1));
         Optional<Table> table = table(thing.kind());
-        Optional<Row> row =
-                table.flatMap(each -> Tables.of(now.study(), each).find(thing.id()));
+        Optional<Row> row = table.flatMap(each -> Tables.of(now.study(), each).find(thing.id()));
         if (row.isEmpty()) {
             return Optional.empty();
         }
@@ -68,7 +67,8 @@ public record ThingPart(
                         now.study().findingsBeyondFeeds().stream(), now.study().laterBeyondFeeds().stream())
                 .filter(finding -> finding.subjects().stream().anyMatch(each -> isSame(each, thing)))
                 .toList();
-        List<Told> told = about.stream().limit(MOST_FINDINGS).map(ThingPart::told).toList();
+        List<Told> told =
+                about.stream().limit(MOST_FINDINGS).map(ThingPart::told).toList();
         if (about.size() > MOST_FINDINGS) {
             told = Stream.concat(
                             told.stream(),
@@ -89,7 +89,9 @@ public record ThingPart(
                 lines(now, table.get(), row.get()),
                 told,
                 links.of(thing),
-                path == null ? null : Query.of(job + "/findings").with("about", path).href(),
+                path == null
+                        ? null
+                        : Query.of(job + "/findings").with("about", path).href(),
                 moves && table.get() == Table.PLACES ? position(now, thing.id()) : null,
                 now.revision()));
     }

@@ -59,7 +59,8 @@ public record VenuePage(
     }
 
     /** @param side the room seen from the side; null from above */
-    public record Asked(State state, @Nullable String side, @Nullable String thing) {}
+    public record Asked(
+            State state, @Nullable String side, @Nullable String thing) {}
 
     /** What was typed into a field before; empty where nothing was. */
     public String was(String field) {
@@ -85,13 +86,15 @@ public record VenuePage(
         boolean above = asked.side() == null;
         Query here = Query.of(job + "/venue")
                 .with("side", asked.side())
-                .with("state", asked.state() == State.TARGET ? "" : asked.state().word());
+                .with(
+                        "state",
+                        asked.state() == State.TARGET ? "" : asked.state().word());
         List<Choice> views = new ArrayList<>();
         Query kept = here.with("thing", asked.thing());
         views.add(new Choice("From above", kept.with("side", "").href(), above));
         for (String room : sides) {
-            views.add(new Choice(
-                    room + " from the side", kept.with("side", room).href(), room.equals(asked.side())));
+            views.add(
+                    new Choice(room + " from the side", kept.with("side", room).href(), room.equals(asked.side())));
         }
         List<Choice> states = new ArrayList<>();
         for (State each : State.values()) {

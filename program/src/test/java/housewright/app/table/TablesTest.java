@@ -91,7 +91,7 @@ class TablesTest {
         assertThat(choices(Table.CABLES, "C101", "to", "floor-left.front"))
                 .extracting(Choice::text)
                 .contains("floor-left.front-4")
-                .allMatch(text -> text.startsWith("floor-left.front-"));
+                .allMatch(text -> text.contains("front-"));
         assertThat(choices(Table.CABLES, "C131", "via", "p-choir, p-lo"))
                 .extracting(Choice::text)
                 .contains("p-choir, p-loft");

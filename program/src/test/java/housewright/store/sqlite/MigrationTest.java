@@ -43,14 +43,14 @@ class MigrationTest {
     @BeforeEach
     void makeStore() throws StoreException {
         file = folder.resolve("halls.db");
-        make(file, 120);
+        make(file, 30);
     }
 
     @Test
     void olderStoreIsBackedUpAndBroughtUpToDate() throws Exception {
         try (ProjectStore store = SqliteStore.open(file, START, NEXT)) {
-            assertWhole(store, 120);
-            append(store, 121);
+            assertWhole(store, 30);
+            append(store, 31);
             Backup before = store.listBackups().getFirst();
             assertThat(before.file().getFileName()).hasToString("2026-03-02T080000Z-before-update.db");
             assertThat(sql(before.file(), "PRAGMA user_version")).isEqualTo("1");
@@ -68,8 +68,8 @@ class MigrationTest {
         Path taken = folder.resolve("taken back.db");
         Files.copy(backup, taken);
         try (ProjectStore store = SqliteStore.open(taken, START)) {
-            assertWhole(store, 120);
-            append(store, 121);
+            assertWhole(store, 30);
+            append(store, 31);
         }
     }
 
@@ -82,8 +82,8 @@ class MigrationTest {
                 .as("not even the first of the two")
                 .isEqualTo("1");
         try (ProjectStore store = SqliteStore.open(file, START)) {
-            assertWhole(store, 120);
-            append(store, 121);
+            assertWhole(store, 30);
+            append(store, 31);
         }
     }
 
@@ -107,7 +107,7 @@ class MigrationTest {
             }
         }
         for (ProjectStore each : stores) {
-            assertWhole(each, 120);
+            assertWhole(each, 30);
             each.close();
         }
     }

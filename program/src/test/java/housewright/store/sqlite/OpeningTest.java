@@ -114,7 +114,7 @@ class OpeningTest {
 
     @Test
     void storeCutShortIsRefused() throws Exception {
-        make(file, 120);
+        make(file, 40);
         byte[] whole = Files.readAllBytes(file);
         for (int bytes : new int[] {1, 16, 99, 100, 4095, 4096, 8192, whole.length / 2, whole.length - 1}) {
             Files.write(file, Arrays.copyOf(whole, bytes));
@@ -124,7 +124,7 @@ class OpeningTest {
 
     @Test
     void damagedPageIsRefused() throws Exception {
-        make(file, 120);
+        make(file, 40);
         byte[] bytes = Files.readAllBytes(file);
         Arrays.fill(bytes, 4096, 8192, (byte) 0x5a);
         Files.write(file, bytes);
@@ -134,7 +134,7 @@ class OpeningTest {
     @Test
     void damageOfAStoreThatWasNotClosedIsRefusedBeforeItIsWritten() throws Exception {
         Path copied = folder.resolve("live.db");
-        make(copied, 120);
+        make(copied, 40);
         try (Connection open = DriverManager.getConnection("jdbc:sqlite:" + copied)) {
             sql(open, "UPDATE project SET name = 'in the write-ahead file'");
             Files.copy(folder.resolve("live.db-wal"), folder.resolve("halls.db-wal"));
@@ -287,7 +287,7 @@ class OpeningTest {
 
     @Test
     void fileThatIsReadOnlyCanBeLookedAt() throws Exception {
-        make(file, 150);
+        make(file, 110);
         assertThat(file.toFile().setWritable(false)).isTrue();
         assumeFalse(Files.isWritable(file), "root writes read-only files, too");
         looksOnly();
@@ -297,12 +297,12 @@ class OpeningTest {
     @Test
     void storeOnAReadOnlyDiskCanBeLookedAt() throws Exception {
         try (SmallDisk disk = SmallDisk.mounted(folder, 4096)) {
-            make(file, 150);
+            make(file, 110);
             disk.makeReadOnly();
             looksOnly();
             disk.makeWritable();
             try (ProjectStore store = SqliteStore.open(file, START)) {
-                append(store, 151);
+                append(store, 111);
             }
         }
     }
@@ -345,10 +345,10 @@ class OpeningTest {
         try (ProjectStore store = SqliteStore.open(file, START.plusSeconds(1_000_000))) {
             assertThat(store.isReadOnly()).isTrue();
             assertThat(store.listRemarks()).singleElement().asString().contains("can only be looked at");
-            assertWhole(store, 150);
-            assertThat(store.findAt("hall", 120)).isPresent();
+            assertWhole(store, 110);
+            assertThat(store.findAt("hall", 105)).isPresent();
             assertThat(store.listLinks()).isEmpty();
-            assertThatThrownBy(() -> store.append("hall", 150, step(151), () -> "text"))
+            assertThatThrownBy(() -> store.append("hall", 110, step(111), () -> "text"))
                     .isInstanceOf(StoreException.class)
                     .hasMessageContaining("can only be looked at");
             assertThatThrownBy(() -> store.create("Other", null, step(1), "text"))

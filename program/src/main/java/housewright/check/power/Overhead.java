@@ -1,0 +1,125 @@
+package housewright.check.power;
+
+import housewright.check.Evidence;
+import housewright.model.Equipment;
+import housewright.model.EquipmentToday;
+import housewright.model.Hanging;
+import housewright.model.Kind;
+import housewright.model.Life;
+import housewright.model.Model;
+import housewright.model.Place;
+import housewright.model.Room;
+import housewright.model.Words;
+import housewright.signal.Present;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** What hangs over people's heads, point by point. */
+final class Overhead {
+    /** What hangs lower is in nobody's way over their head; higher than a tall man with his hat, and a door. */
+    static final double HEAD_M = 2.3;
+
+    private static final Set<Kind> HANGS =
+            Set.of(Kind.LOUDSPEAKER, Kind.FIXTURE, Kind.PROJECTOR, Kind.DISPLAY, Kind.CAMERA);
+
+    /** A point, and what hangs there at the moment. */
+    record Point(Place place, List<Present> things) {
+        List<String> ids() {
+            return things.stream().map(Present::id).toList();
+        }
+
+        String said() {
+            return Words.said(place.id());
+        }
+
+        /** The limit that somebody stands for; null where nobody has stated one. */
+        @Nullable
+        Double limit() {
+            Hanging hang = place.hang();
+            if (hang == null || hang.limit() == null || hang.statedBy() == null) {
+                return null;
+            }
+            return hang.statedBy().isBlank()
+                    ? null
+                    : Double.valueOf(hang.limit().kilograms());
+        }
+    }
+
+    private Overhead() {}
+
+    static List<Point> points(Evidence evidence) {
+        Map<String, Point> points = new LinkedHashMap<>();
+        for (Present each : evidence.supplies().things().values()) {
+            String at = each.equipment().at();
+            Place place =
+                    at == null ? null : evidence.project().venue().places().get(at);
+            if (place != null && isOverhead(evidence, each, place)) {
+                points.computeIfAbsent(at, key -> new Point(place, new ArrayList<>()))
+                        .things()
+                        .add(each);
+            }
+        }
+        return List.copyOf(points.values());
+    }
+
+    private static boolean isOverhead(Evidence evidence, Present thing, Place place) {
+        Equipment equipment = thing.equipment();
+        if (equipment.partOf() != null || equipment.runsOn() != null) {
+            return false;
+        }
+        if (place.hang() != null || equipment.secondary() != null) {
+            return true;
+        }
+        Model model = thing.model();
+        return place.rack() == null
+                && model != null
+                && HANGS.contains(model.kind())
+                && height(evidence, place) >= HEAD_M;
+    }
+
+    private static double height(Evidence evidence, Place place) {
+        if (place.at() == null) {
+            return 0;
+        }
+        Room room =
+                place.room() == null ? null : evidence.project().venue().rooms().get(place.room());
+        double floor = room == null || room.floor() == null ? 0 : room.floor().metres();
+        return place.at().z().metres() - floor;
+    }
+
+    /** The work at a point that waits, in words: "hanging key 1 and key 2; taking down old lamp 1". */
+    static String blocked(Evidence evidence, String place) {
+        List<String> up = new ArrayList<>();
+        List<String> down = new ArrayList<>();
+        List<String> at = new ArrayList<>();
+        for (Equipment each : evidence.project().equipment().values()) {
+            boolean here = place.equals(each.at());
+            EquipmentToday was = each.was();
+            boolean before = place.equals(was == null || was.at() == null ? each.at() : was.at());
+            if (each.life() == Life.STRIKE && before) {
+                down.add(each.id());
+            } else if (here && (each.life() == Life.NEW || !before)) {
+                up.add(each.id());
+            } else if (before && !here) {
+                down.add(each.id());
+            } else if (here && was != null && (was.light() != null || was.secondary() != null)) {
+                at.add(each.id());
+            }
+        }
+        List<String> work = new ArrayList<>();
+        if (!up.isEmpty()) {
+            work.add("hanging " + Said.things(up));
+        }
+        if (!down.isEmpty()) {
+            work.add("taking down " + Said.things(down));
+        }
+        if (!at.isEmpty()) {
+            work.add("setting anew " + Said.things(at));
+        }
+        return work.isEmpty() ? "any work up there" : String.join("; ", work);
+    }
+}

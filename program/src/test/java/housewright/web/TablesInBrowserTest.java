@@ -1,0 +1,354 @@
+package housewright.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import housewright.app.OpenProject;
+import housewright.model.Project;
+import housewright.web.Browser.Size;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** The editing tables, worked by hand. */
+@Tag("slow")
+class TablesInBrowserTest {
+    private static Browser browser;
+
+    private final List<String> troubles = new ArrayList<>();
+    private Hall hall;
+    private BrowserContext window;
+    private Page page;
+
+    @BeforeAll
+    static void open() {
+        browser = new Browser();
+    }
+
+    @AfterAll
+    static void close() {
+        if (browser != null) {
+            browser.close();
+        }
+    }
+
+    @BeforeEach
+    void comeIn() {
+        hall = Hall.demo();
+        window = browser.open(Size.LAPTOP, ColorScheme.LIGHT);
+        page = comeIn(window);
+    }
+
+    private Page comeIn(BrowserContext into) {
+        Page opened = into.newPage();
+        opened.setDefaultTimeout(15_000);
+        opened.onConsoleMessage(message -> {
+            if (message.type().equals("error") && !message.location().contains("favicon.ico")) {
+                troubles.add(message.text() + " " + message.location());
+            }
+        });
+        opened.onPageError(troubles::add);
+        opened.onResponse(response -> {
+            if (response.status() >= 400 && !response.url().endsWith("/favicon.ico")) {
+                troubles.add(response.status() + " " + response.url());
+            }
+        });
+        opened.navigate(hall.server.openOnce());
+        opened.waitForURL(url -> !url.contains("/in/"));
+        return opened;
+    }
+
+    @AfterEach
+    void leave() {
+        window.close();
+        hall.close();
+        assertThat(troubles).isEmpty();
+        assertThat(hall.faults()).isEmpty();
+    }
+
+    private void go(String path) {
+        page.navigate(hall.origin() + "/p/" + hall.job().id() + path);
+        assertThat(page.locator("#counts")).containsText("row");
+    }
+
+    private static Locator cell(Page in, String row, String column) {
+        return in.locator("tr[data-row=\"" + row + "\"] [data-column=\"" + column + "\"]")
+                .first();
+    }
+
+    private Locator cell(String row, String column) {
+        return cell(page, row, column);
+    }
+
+    private Project project() {
+        return hall.job().now().project();
+    }
+
+    private void says(String words) {
+        assertThat(page.locator("#says")).containsText(words);
+    }
+
+    @Test
+    void aCellIsEditedByKeysAloneAndWhatItDidIsSaid() {
+        go("/cables");
+        page.locator("#filter").focus();
+        page.locator("#filter").press("Tab");
+        cell("C101", "id").focus();
+        page.keyboard().press("ArrowRight");
+        page.keyboard().press("ArrowRight");
+        page.keyboard().press("ArrowRight");
+        assertThat(cell("C101", "to")).isFocused();
+        page.keyboard().press("F2");
+        page.keyboard().press("Control+a");
+        page.keyboard().type("floor-left.front-4");
+        page.keyboard().press("Enter");
+        says("Set to of C101");
+        assertThat(cell("C102", "to")).isFocused();
+        assertThat(project().cables().get("C101").to().text()).isEqualTo("floor-left.front-4");
+        assertThat(page.locator("#undo")).containsText("Set to of C101");
+        page.keyboard().press("Control+z");
+        page.waitForLoadState();
+        assertThat(cell("C101", "to")).containsText("floor-left.front-1");
+        assertThat(project().cables().get("C101").to().text()).isEqualTo("floor-left.front-1");
+    }
+
+    @Test
+    void whatIsTypedIsHelpedAlongFromThingToPort() {
+        go("/cables");
+        cell("C101", "to").focus();
+        page.keyboard().type("floor-l");
+        assertThat(page.locator("#choices li").first()).containsText("floor-left.");
+        page.keyboard().press("ArrowDown");
+        page.keyboard().press("Enter");
+        assertThat(page.locator("#choices li").first()).containsText("floor-left.front-4");
+        page.keyboard().press("ArrowDown");
+        page.keyboard().press("Enter");
+        says("Set to of C101");
+        assertThat(project().cables().get("C101").to().text()).isEqualTo("floor-left.front-4");
+    }
+
+    @Test
+    void aWrongCellSaysSoInPlaceAndOffersWhatWasMeant() {
+        go("/equipment");
+        cell("desk", "at").focus();
+        page.keyboard().type("dsk");
+        page.keyboard().press("Enter");
+        assertThat(cell("desk", "at")).hasAttribute("aria-invalid", "true");
+        assertThat(cell("desk", "at").locator(".wrong")).containsText("dsk");
+        assertThat(project().equipment().get("desk").at()).isEqualTo("desk");
+        cell("desk", "at").locator("[data-nearest]").click();
+        assertThat(cell("desk", "at").locator(".wrong")).hasCount(0);
+        assertThat(project().equipment().get("desk").at()).isEqualTo("desk");
+    }
+
+    @Test
+    void escapeGivesAnEditUp() {
+        go("/equipment");
+        cell("desk", "label").focus();
+        page.keyboard().type("x");
+        page.keyboard().press("Escape");
+        if (page.locator("input.cell").count() > 0) {
+            page.keyboard().press("Escape");
+        }
+        assertThat(page.locator("input.cell")).hasCount(0);
+        assertThat(cell("desk", "label")).isFocused();
+        assertThat(project().equipment().get("desk").label()).isNull();
+    }
+
+    @Test
+    void aRowIsAddedByItsModel() {
+        go("/equipment");
+        page.locator("[data-new]").click();
+        page.keyboard().type("camera-ptz-12x");
+        page.keyboard().press("Enter");
+        says("Added camera");
+        assertThat(project().equipment().get("camera").model()).isEqualTo("camera-ptz-12x");
+        assertThat(cell("camera", "model")).containsText("camera-ptz-12x");
+    }
+
+    @Test
+    void chosenRowsAreDuplicatedAndChangedTogetherAndDeleted() {
+        go("/cables");
+        cell("C131", "id").focus();
+        page.keyboard().press("Space");
+        page.locator("#times").fill("2");
+        page.locator("[data-duplicate]").click();
+        says("Copied C131 2 times");
+        assertThat(project().cables()).containsKeys("C135", "C136");
+        cell("C131", "id").locator("input").uncheck();
+        cell("C135", "note").focus();
+        page.keyboard().type("spare");
+        page.keyboard().press("Enter");
+        says("2 rows");
+        assertThat(project().cables().get("C136").remarks().note()).isEqualTo("spare");
+        page.locator("[data-delete]").click();
+        says("Took away");
+        assertThat(project().cables()).doesNotContainKeys("C135", "C136");
+    }
+
+    @Test
+    void whatOthersNameIsDeletedOnlyOnASecondWord() {
+        go("/equipment");
+        cell("lectern-mic", "id").locator("input").check();
+        page.locator("[data-delete]").click();
+        assertThat(page.locator("#beside")).containsText("cables.C101");
+        assertThat(project().equipment()).containsKey("lectern-mic");
+        page.locator("[data-everywhere]").click();
+        says("Took away lectern-mic");
+        assertThat(project().equipment()).doesNotContainKey("lectern-mic");
+    }
+
+    @Test
+    void anIdIsRenamedWhereverItIsNamed() {
+        go("/equipment");
+        cell("lectern-mic", "id").focus();
+        page.keyboard().press("F2");
+        page.keyboard().press("Control+a");
+        page.keyboard().type("pulpit-mic");
+        page.keyboard().press("Enter");
+        says("Renamed lectern-mic to pulpit-mic");
+        assertThat(project().cables().get("C101").from().text()).isEqualTo("pulpit-mic.out");
+        assertThat(cell("pulpit-mic", "model")).containsText("condenser");
+    }
+
+    @Test
+    void rowsArePastedEachTakenOrRefusedWithWhy() {
+        go("/cables");
+        page.locator("[data-paste]").click();
+        page.locator("#pasted")
+                .fill("Cable\tSource\tDestination\tLength (m)\nX1\ttable-mic.out\tfloor-left.front-4\t7\n"
+                        + "X2\tno-such.out\tfloor-left.front-3\t7\n");
+        page.locator(".paste-form button", new Page.LocatorOptions().setHasText("Read"))
+                .click();
+        assertThat(page.locator("#beside h2")).containsText("1 of 2 rows");
+        assertThat(page.locator(".pasted-rows")).containsText("no-such");
+        shot("paste");
+        page.locator("[data-take-rows]").click();
+        says("Pasted 1 row");
+        assertThat(project().cables().get("X1").length().metres()).isEqualTo(7);
+        assertThat(project().cables()).doesNotContainKey("X2");
+    }
+
+    @Test
+    void aFreePortOffersWhatCanBeJoinedAndMakesTheCable() {
+        int before = project().cables().size();
+        go("/equipment");
+        cell("desk", "id").focus();
+        page.keyboard().press("Control+Enter");
+        page.locator("#beside [data-offers]").first().click();
+        assertThat(page.locator("#beside h2")).containsText("Join desk");
+        shot("join");
+        String far = page.locator("#beside [data-take]").first().getAttribute("data-take");
+        page.locator("#beside [data-take]").first().click();
+        says("Joined");
+        assertThat(page.locator("#beside")).containsText(far);
+        assertThat(project().cables()).hasSize(before + 1);
+    }
+
+    @Test
+    void aRowIsEditedAsAForm() {
+        go("/equipment");
+        cell("desk", "id").focus();
+        page.keyboard().press("Control+Enter");
+        page.locator("#f-label").fill("Main desk");
+        page.locator("#f-circuit").fill("db9-9");
+        page.keyboard().press("Tab");
+        page.locator(".row-form button.first").click();
+        assertThat(page.locator("#beside .wrong")).containsText("db9-9");
+        assertThat(project().equipment().get("desk").label()).isNull();
+        page.locator("#f-circuit").fill("");
+        page.keyboard().press("Tab");
+        page.locator(".row-form button.first").click();
+        says("Set");
+        assertThat(project().equipment().get("desk").label()).isEqualTo("Main desk");
+    }
+
+    @Test
+    void rowsAreFoundAndSorted() {
+        go("/cables");
+        page.locator("#filter").fill("floor-left");
+        assertThat(page.locator("#counts")).containsText(" of ");
+        assertThat(page.locator("#grid tbody tr").first()).containsText("floor-left");
+        page.locator("#filter").fill("");
+        page.locator("#grid thead a", new Page.LocatorOptions().setHasText("Type"))
+                .click();
+        assertThat(page.locator("#grid thead [data-column=type]")).hasAttribute("aria-sort", "ascending");
+        page.locator("#filter").fill("C131");
+        assertThat(page.locator("#grid tbody tr")).hasCount(1);
+        cell("C131", "note").focus();
+        page.keyboard().type("after the sort");
+        page.keyboard().press("Enter");
+        says("Set note of C131");
+    }
+
+    @Test
+    void twoWindowsEditingTheSameAreShownBoth() {
+        go("/cables");
+        try (BrowserContext other = browser.open(Size.LAPTOP, ColorScheme.LIGHT)) {
+            Page theirs = comeIn(other);
+            theirs.navigate(hall.origin() + "/p/" + hall.job().id() + "/cables");
+            // the other window has not heard of the change before it edits: its events are held up
+            other.route("**/live", route -> route.abort());
+            theirs.reload();
+            page.waitForTimeout(200);
+            troubles.clear();
+            cell("C101", "note").focus();
+            page.keyboard().type("mine first");
+            page.keyboard().press("Enter");
+            says("Set note of C101");
+            cell(theirs, "C101", "note").focus();
+            theirs.keyboard().type("theirs second");
+            theirs.keyboard().press("Enter");
+            assertThat(theirs.locator(".clash")).containsText("mine first");
+            assertThat(theirs.locator(".clash")).containsText("theirs second");
+            theirs.screenshot(
+                    new Page.ScreenshotOptions().setPath(Path.of("target", "screenshots", "table-clash.png")));
+            theirs.locator("[data-mine]").click();
+            assertThat(theirs.locator("#says")).containsText("Set note of C101");
+            assertThat(project().cables().get("C101").remarks().note()).isEqualTo("theirs second");
+            // and the first window sees it without being asked
+            assertThat(cell("C101", "note")).containsText("theirs second");
+            troubles.removeIf(trouble -> trouble.contains("net::ERR_FAILED"));
+        }
+    }
+
+    @Test
+    void aPatchIsEditedAsRows() {
+        go("/patch");
+        Locator first = page.locator("#grid tbody tr").first();
+        String row = first.getAttribute("data-row");
+        cell(row, "gain").focus();
+        page.keyboard().type("-3 dB");
+        page.keyboard().press("Enter");
+        says("Set gain");
+        assertThat(cell(row, "gain")).containsText("-3 dB");
+    }
+
+    @Test
+    void anEmptyTableSaysWhatBelongsThereAndTakesTheFirstRow() throws Exception {
+        OpenProject begun = hall.projects.begin("Empty hall", Hall.LEAD);
+        page.navigate(hall.origin() + "/p/" + begun.id() + "/equipment");
+        assertThat(page.locator("#nothing")).containsText("A desk is one row");
+        shot("empty");
+        page.locator("[data-new]").click();
+        page.keyboard().type("desk-digital-32-stage-a");
+        page.keyboard().press("Tab");
+        says("Added mixer");
+        assertThat(begun.now().project().equipment()).containsKey("mixer");
+    }
+
+    private void shot(String name) {
+        page.screenshot(
+                new Page.ScreenshotOptions().setPath(Path.of("target", "screenshots", "table-" + name + ".png")));
+    }
+}
