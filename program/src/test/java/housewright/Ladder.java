@@ -168,6 +168,7 @@ final class Ladder {
                         "file",
                         "finding",
                         "signal",
+                        "power",
                         "study",
                         "drawing",
                         "app",

@@ -11,11 +11,11 @@ import housewright.model.Equipment;
 import housewright.model.Model;
 import housewright.model.Place;
 import housewright.model.Project;
-import housewright.model.Types;
+import housewright.power.CircuitLoad;
+import housewright.power.Supply;
 import housewright.signal.Moment;
 import housewright.unit.RackUnits;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -63,7 +63,7 @@ public record RacksPage(
     /**
      * A circuit.
      *
-     * @param stated the sum of what is stated, such as "410 W"; empty where nothing is
+     * @param stated the sum of what is stated, and the current it makes, such as "410 W, 1.9 A"; empty where nothing is
      * @param things on it, each with its watts
      * @param unstated what has no figure, so that the sum is too low by it
      */
@@ -171,52 +171,21 @@ public record RacksPage(
     }
 
     private static List<CircuitRow> circuits(Now now, Links links) {
-        Map<String, List<Equipment>> on = new LinkedHashMap<>();
-        for (Equipment thing : now.project().equipment().values()) {
-            String circuit = isThere(thing) ? circuit(now.project(), thing) : null;
-            if (circuit != null) {
-                on.computeIfAbsent(circuit, each -> new ArrayList<>()).add(thing);
-            }
-        }
-        List<CircuitRow> rows = new ArrayList<>();
-        for (Circuit circuit : now.project().venue().circuits().values()) {
-            rows.add(row(now, circuit, on.getOrDefault(circuit.id(), List.of()), links));
-        }
-        return rows;
+        return now.study().supplies().circuits().stream()
+                .map(load -> row(now, load, links))
+                .toList();
     }
 
-    /** Its own, else that of what powers it. */
-    private static @Nullable String circuit(Project project, Equipment thing) {
-        Set<String> seen = new TreeSet<>();
-        Equipment at = thing;
-        while (at != null && seen.add(at.id())) {
-            if (at.circuit() != null) {
-                return at.circuit();
-            }
-            at = at.poweredBy() == null
-                    ? null
-                    : project.equipment().get(at.poweredBy().thing());
-        }
-        return null;
-    }
-
-    private static CircuitRow row(Now now, Circuit circuit, List<Equipment> things, Links links) {
-        Types types = now.study().types();
-        double sum = 0;
-        boolean any = false;
-        List<String> said = new ArrayList<>();
-        List<String> unstated = new ArrayList<>();
-        for (Equipment thing : things) {
-            Model model = types.findModel(thing.model()).orElse(null);
-            if (model != null && model.power() != null) {
-                sum += model.power().watts();
-                any = true;
-                said.add(thing.id() + " " + model.power().text());
-            } else {
-                said.add(thing.id());
-                unstated.add(thing.id());
-            }
-        }
+    private static CircuitRow row(Now now, CircuitLoad load, Links links) {
+        Circuit circuit = load.circuit();
+        List<String> said = load.on().stream()
+                .map(each -> each.id() + (each.own() > 0 ? " " + Figures.trimmed(each.own(), 1) + "\u00A0W" : ""))
+                .toList();
+        Double amperes = load.amperes();
+        String sum = load.watts() == 0
+                ? ""
+                : Figures.trimmed(load.watts(), 1) + "\u00A0W"
+                        + (amperes == null ? "" : ", " + Figures.trimmed(amperes, 1) + "\u00A0A");
         Subject subject = new Subject("circuit", circuit.id());
         String rating = Stream.of(circuit.rating(), circuit.voltage())
                 .filter(each -> each != null)
@@ -235,8 +204,8 @@ public record RacksPage(
                 rating + (circuit.dimmed() ? ", dimmed" : ""),
                 String.join(", ", circuit.places()),
                 String.join(", ", said),
-                any ? Figures.trimmed(sum, 1) + "\u00A0W" : "",
-                String.join(", ", unstated),
+                sum,
+                String.join(", ", load.unknown()),
                 told);
     }
 
@@ -246,17 +215,11 @@ public record RacksPage(
                         && (each.kind().equals(kind) || each.kind().equals("venue." + kind)));
     }
 
-    /** What has a mains inlet or stated watts, and no circuit that leads to it. */
+    /** What takes power, and no circuit leads to it. */
     private static List<String> other(Now now) {
-        return now.project().equipment().values().stream()
-                .filter(RacksPage::isThere)
-                .filter(thing -> circuit(now.project(), thing) == null)
-                .filter(thing -> now.study()
-                        .types()
-                        .findModel(thing.model())
-                        .map(model -> model.power() != null)
-                        .orElse(false))
-                .map(Equipment::id)
+        return now.study().supplies().supplies().stream()
+                .filter(each -> each.circuit() == null && each.own() > 0)
+                .map(Supply::id)
                 .toList();
     }
 
