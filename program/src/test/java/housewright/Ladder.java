@@ -161,7 +161,18 @@ final class Ladder {
                 "picocli");
         rung(
                 "web.page",
-                List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app", "app.table"),
+                List.of(
+                        "unit",
+                        "model",
+                        "model.change",
+                        "file",
+                        "finding",
+                        "signal",
+                        "power",
+                        "study",
+                        "drawing",
+                        "app",
+                        "app.table"),
                 "java.net",
                 "java.nio.charset");
         rung("web.view", List.of("app.table", "web.page"), "gg.jte..");
@@ -175,6 +186,7 @@ final class Ladder {
                         "finding",
                         "signal",
                         "study",
+                        "drawing",
                         "library",
                         "app",
                         "app.table",

@@ -80,6 +80,29 @@ public final class Drawings {
         return sheet(trade, state, parts, Math.clamp(number, 1, Math.max(1, parts.size())), lit);
     }
 
+    /** What each sheet of a system holds, without drawing any; none where the project has nothing of it. */
+    public List<Contents> contents(Trade trade, State state) {
+        List<Part> parts = Parts.of(project(), net(trade, state));
+        List<Contents> contents = new ArrayList<>();
+        for (Part part : parts) {
+            contents.add(new Contents(
+                    contents.size() + 1,
+                    parts.size() == 1 ? trade.title() : part.placesSaid(),
+                    List.copyOf(part.subjects())));
+        }
+        return contents;
+    }
+
+    /**
+     * What a feed passes, as far as it comes: equipment, cables, sends and radio links.
+     *
+     * @throws IllegalArgumentException where there is no such feed
+     */
+    public Set<Subject> passed(String feed, State state) {
+        return Set.copyOf(
+                way(feed, state == State.TODAY ? State.TODAY : State.TARGET).lit());
+    }
+
     private List<Sheet> signal(Trade trade, State state, Set<Subject> lit) {
         List<Part> parts = Parts.of(project(), net(trade, state));
         List<Sheet> sheets = new ArrayList<>();
@@ -158,6 +181,31 @@ public final class Drawings {
                     "side-view-" + room + "-" + state.word(), scale -> heading(title, scale, number, views.size())));
         }
         return plans;
+    }
+
+    /** The places that are racks, in the order of the project. */
+    public List<String> rackPlaces() {
+        return project().venue().places().values().stream()
+                .filter(place -> place.rack() != null)
+                .map(Place::id)
+                .toList();
+    }
+
+    /**
+     * One rack from its front, to scale.
+     *
+     * @throws IllegalArgumentException where there is no such rack
+     */
+    public Sheet rack(String id, State state) {
+        Place place = project().venue().places().get(id);
+        if (place == null || place.rack() == null) {
+            throw new IllegalArgumentException("no rack " + id);
+        }
+        Elevation rack = new Elevation(place, place.rack(), new Things(study, state).at(id));
+        String title = "Rack " + id + ", " + state.title();
+        return new RackSheets(List.of(rack), us)
+                .draw("rack-" + id + "-" + state.word(), (scale, number, of) -> heading(title, scale, number, of))
+                .getFirst();
     }
 
     /** Every rack from its front, to scale; one sheet that says what belongs there where there is no rack. */

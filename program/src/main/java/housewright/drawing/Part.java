@@ -1,7 +1,10 @@
 package housewright.drawing;
 
+import housewright.finding.Subject;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * What stands on one sheet of a signal drawing.
@@ -16,6 +19,15 @@ record Part(List<String> places, Net net, Map<String, Integer> elsewhere, Map<St
 
     Part {
         places = List.copyOf(places);
+    }
+
+    /** Everything that is on it, places included. */
+    Set<Subject> subjects() {
+        Set<Subject> subjects = new TreeSet<>();
+        places.stream().filter(place -> !place.isEmpty()).forEach(place -> subjects.add(new Subject("place", place)));
+        net.boxes().keySet().forEach(box -> subjects.add(Subject.equipment(box)));
+        net.links().forEach(link -> subjects.add(link.subject()));
+        return subjects;
     }
 
     /** The first of its places, and how many more there are. */

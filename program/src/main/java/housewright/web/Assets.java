@@ -19,8 +19,18 @@ final class Assets {
     private static final String OURS = "/housewright/web/";
 
     /** What may be asked for, and where it lies; nothing else is ever looked up. */
-    private static final List<String> NAMES =
-            List.of("look.css", "app.js", "live.js", "keys.js", "mark.svg", "grid.css", "grid.js", "choices.js");
+    private static final List<String> NAMES = List.of(
+            "look.css",
+            "app.js",
+            "live.js",
+            "keys.js",
+            "mark.svg",
+            "grid.css",
+            "grid.js",
+            "choices.js",
+            "drawing.css",
+            "drawing.js",
+            "plan.js");
 
     private static final Map<String, String> LIBRARIES =
             Map.of("htmx.js", "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js");

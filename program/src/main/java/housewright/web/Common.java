@@ -13,4 +13,5 @@ record Common(
         Live live,
         ZoneId zone,
         Addresses addresses,
-        Serving serving) {}
+        Serving serving,
+        Sheets sheets) {}

@@ -10,11 +10,13 @@ import org.jspecify.annotations.Nullable;
 /** The pages of a project, in the order of the job; the rail shows those that are there. */
 enum Page {
     OVERVIEW("Overview", "", 0),
-    VENUE("Venue", "/table/places", 1),
+    VENUE("Venue", "/venue", 1),
     EQUIPMENT("Equipment", "/equipment", 1),
     CABLES("Cables", "/cables", 1),
     PATCH("Patch", "/patch", 1),
     FEEDS("Feeds", "/feeds", 1),
+    SIGNAL("Signal", "/signal", 2),
+    RACKS("Power and racks", "/racks", 2),
     FINDINGS("Findings", "/findings", 2),
     QUESTIONS("Questions", "/questions", 2),
     PEOPLE("People and dates", "/people", 3),

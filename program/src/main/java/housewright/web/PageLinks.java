@@ -28,7 +28,7 @@ record PageLinks(String job) implements Links {
         String path = subject.path();
         String section = path.substring(0, path.length() - subject.id().length() - 1);
         return Table.find(section.substring(section.lastIndexOf('.') + 1))
-                .map(table -> job + "/table/" + table.key() + "#" + id)
+                .map(table -> job + "/table/" + table.key() + "?row=" + id + "#" + id)
                 .orElse(null);
     }
 }

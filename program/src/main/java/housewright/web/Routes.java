@@ -19,7 +19,11 @@ final class Routes {
                         HistoryPages.routes(),
                         SharingPages.routes(),
                         TablePages.routes(),
-                        JoinPages.routes())
+                        JoinPages.routes(),
+                        SignalPages.routes(),
+                        VenuePages.routes(),
+                        RackPages.routes(),
+                        ThingPages.routes())
                 .flatMap(List::stream)
                 .toList();
     }

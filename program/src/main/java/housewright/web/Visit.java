@@ -147,7 +147,7 @@ final class Visit {
                         .filter(question ->
                                 question.answer() == null || question.answer().isBlank())
                         .count();
-            case OVERVIEW, VENUE, EQUIPMENT, CABLES, PATCH, PEOPLE, HISTORY -> 0;
+            case OVERVIEW, VENUE, EQUIPMENT, CABLES, PATCH, SIGNAL, RACKS, PEOPLE, HISTORY -> 0;
         };
         return count == 0 ? "" : Long.toString(count);
     }

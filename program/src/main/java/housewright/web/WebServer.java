@@ -57,7 +57,16 @@ public final class WebServer implements AutoCloseable {
         Door door = new Door(serving.owner(), links);
         Guard guard = new Guard(door, addresses.hosts());
         Common common = new Common(
-                projects, new Assets(), door, guard, links, new Live(door), ZoneId.systemDefault(), addresses, serving);
+                projects,
+                new Assets(),
+                door,
+                guard,
+                links,
+                new Live(door),
+                ZoneId.systemDefault(),
+                addresses,
+                serving,
+                new Sheets());
         Javalin javalin = Javalin.create(config -> configure(config, common, err));
         Thread.ofVirtual().name("warm").start(() -> warm(common));
         javalin.start(serving.share() ? "0.0.0.0" : "127.0.0.1", addresses.port());

@@ -7,10 +7,12 @@ import housewright.finding.Exempted;
 import housewright.finding.Finding;
 import housewright.finding.Subject;
 import housewright.model.Feed;
+import housewright.signal.Cause;
 import housewright.signal.FeedProof;
 import housewright.signal.Hop;
 import housewright.signal.LevelAt;
 import housewright.signal.Mend;
+import housewright.signal.Moment;
 import housewright.signal.OtherPath;
 import housewright.signal.PairProof;
 import housewright.signal.Stop;
@@ -101,8 +103,13 @@ public record FeedPage(
         }
     }
 
-    /** A step of a path; figures are sums up to its end. */
-    public record Step(int number, String after, String gain, String level, String headroom, String text) {}
+    /**
+     * A step of a path; figures are sums up to its end.
+     *
+     * @param subject what makes it, as drawings name it: {@code cable:C101}
+     */
+    public record Step(
+            int number, String after, String gain, String level, String headroom, String text, String subject) {}
 
     /**
      * @param key by which a form names it
@@ -118,12 +125,18 @@ public record FeedPage(
     }
 
     public static FeedPage of(Now now, FeedProof proof, Links links) {
-        Study study = now.study();
+        return of(now.study(), proof, links);
+    }
+
+    /** At the moment of the study; mends are for the target only. */
+    public static FeedPage of(Study study, FeedProof proof, Links links) {
+        boolean mendable = study.moment().equals(Moment.target());
         Feed feed = proof.feed();
         boolean held = feed.never() && proof.proven();
-        List<Mending> mends =
-                study.mends(proof).stream().map(mend -> mending(study, mend)).toList();
-        boolean wantsMend = !proof.proven() && !proof.pairs().isEmpty();
+        List<Mending> mends = mendable
+                ? study.mends(proof).stream().map(mend -> mending(study, mend)).toList()
+                : List.of();
+        boolean wantsMend = mendable && !proof.proven() && !proof.pairs().isEmpty();
         Set<String> lacking = new LinkedHashSet<>();
         proof.pairs().forEach(pair -> lacking.addAll(pair.lacking()));
         return new FeedPage(
@@ -228,7 +241,7 @@ public record FeedPage(
         }
         List<Step> steps = new ArrayList<>();
         for (Hop hop : study.signals().reached(pair)) {
-            steps.add(new Step(steps.size() + 1, "", "", "", "", hop.text()));
+            steps.add(new Step(steps.size() + 1, "", "", "", "", hop.text(), subject(hop)));
         }
         return steps;
     }
@@ -255,9 +268,21 @@ public record FeedPage(
                             : Figures.trimmed(level.value(), 1) + "\u00A0"
                                     + level.unit().symbol(),
                     headroom == null ? "" : Figures.headroom(headroom.decibels()),
-                    hop.text()));
+                    hop.text(),
+                    subject(hop)));
         }
         return steps;
+    }
+
+    private static String subject(Hop hop) {
+        return switch (hop.cause()) {
+            case Cause.ByCable cable -> "cable:" + cable.id();
+            case Cause.BySend send -> "network-send:" + send.id();
+            case Cause.ByRadio radio -> "radio:" + radio.id();
+            case Cause.ByRoute route -> "equipment:" + route.equipment();
+            case Cause.ByTie tie -> "equipment:" + tie.equipment();
+            case Cause.ByPatch patch -> "equipment:" + patch.equipment();
+        };
     }
 
     private static String sum(PairProof pair, List<LevelAt> levels) {

@@ -1,0 +1,96 @@
+package housewright.web;
+
+import housewright.app.Now;
+import housewright.app.OpenProject;
+import housewright.drawing.Drawings;
+import housewright.drawing.Imprint;
+import housewright.drawing.Plan;
+import housewright.drawing.Sheet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+
+/** The drawings that pages show, each drawn once a revision; the last ones are kept. */
+final class Sheets {
+    private static final int MOST_STATES = 8;
+    private static final int MOST_SHEETS = 64;
+    private static final int MOST_PLANS = 16;
+
+    private final Kept<Drawings> drawings = new Kept<>(MOST_STATES);
+    private final Kept<Sheet> sheets = new Kept<>(MOST_SHEETS);
+    private final Kept<List<Plan>> plans = new Kept<>(MOST_PLANS);
+
+    /** A revision of a project as it is drawn on one day. */
+    final class Drawn {
+        private final String key;
+        private final Drawings of;
+
+        private Drawn(String key, Drawings of) {
+            this.key = key;
+            this.of = of;
+        }
+
+        Drawings drawings() {
+            return of;
+        }
+
+        /** @param what the same for the same drawing */
+        Sheet sheet(String what, Function<Drawings, Sheet> draw) {
+            return sheets.get(key + ' ' + what, () -> draw.apply(of));
+        }
+
+        List<Plan> plans(String what, Function<Drawings, List<Plan>> draw) {
+            return plans.get(key + ' ' + what, () -> draw.apply(of));
+        }
+    }
+
+    Drawn of(Visit visit, OpenProject job, Now now) {
+        String day = visit.today().toString();
+        String key = job.id() + ' ' + now.revision() + ' ' + day;
+        Imprint imprint = new Imprint(Long.toString(now.revision()), day);
+        return new Drawn(key, drawings.get(key, () -> Drawings.of(now.study(), imprint)));
+    }
+
+    /** Values by name, each worked out once; the one that was not asked for longest goes first. */
+    private static final class Kept<T> {
+        private final Map<String, Slot<T>> slots;
+
+        Kept(int most) {
+            slots = new LinkedHashMap<>(16, 0.75f, true) {
+                private static final long serialVersionUID = 1;
+
+                @Override
+                protected boolean removeEldestEntry(Map.Entry<String, Slot<T>> eldest) {
+                    return size() > most;
+                }
+            };
+        }
+
+        T get(String key, Work<T> work) {
+            Slot<T> slot;
+            synchronized (slots) {
+                slot = slots.computeIfAbsent(key, each -> new Slot<>());
+            }
+            return slot.get(work);
+        }
+    }
+
+    private interface Work<T> {
+        T make();
+    }
+
+    /** Others who ask for the same wait for the first. */
+    private static final class Slot<T> {
+        private @org.jspecify.annotations.Nullable T value;
+
+        synchronized T get(Work<T> work) {
+            T known = value;
+            if (known == null) {
+                known = work.make();
+                value = known;
+            }
+            return known;
+        }
+    }
+}
