@@ -76,9 +76,15 @@ final class Visitor {
                 .POST(BodyPublishers.ofString(body));
     }
 
+    /** Once more where the server has just closed the line it was sent on, as a client must expect (RFC 9112, 9.3.1). */
     HttpResponse<String> send(HttpRequest.Builder request) {
+        HttpRequest built = request.timeout(LONGEST).build();
         try {
-            return client.send(request.timeout(LONGEST).build(), BodyHandlers.ofString());
+            try {
+                return client.send(built, BodyHandlers.ofString());
+            } catch (IOException closed) {
+                return client.send(built, BodyHandlers.ofString());
+            }
         } catch (IOException e) {
             throw new AssertionError(request.build().uri().toString(), e);
         } catch (InterruptedException e) {
