@@ -17,6 +17,7 @@ import housewright.network.Networks;
 import housewright.network.Powered;
 import housewright.signal.Moment;
 import housewright.signal.Present;
+import housewright.unit.Power;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -64,9 +65,9 @@ public final class Supplies {
                 continue;
             }
             Model model = each.model();
-            boolean figure = model != null && model.power() != null;
-            double own = (figure ? model.power().watts() : 0) + besides.getOrDefault(each.id(), 0.0);
-            Supply supply = new Supply(each, own, figure || takesNothing(model), outlet, lead, circuit);
+            Power figure = model == null ? null : model.power();
+            double own = (figure == null ? 0 : figure.watts()) + besides.getOrDefault(each.id(), 0.0);
+            Supply supply = new Supply(each, own, figure != null || takesNothing(model), outlet, lead, circuit);
             supplies.put(each.id(), supply);
             if (outlet != null) {
                 fedBy.computeIfAbsent(socket(outlet), key -> new ArrayList<>()).add(supply);

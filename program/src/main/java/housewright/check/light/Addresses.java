@@ -62,7 +62,7 @@ final class Addresses {
     }
 
     static Change put(Evidence evidence, Receiver receiver, @Nullable Integer universe, @Nullable Integer address) {
-        Equipment equipment = evidence.project().equipment().get(receiver.id());
+        Equipment equipment = Objects.requireNonNull(evidence.project().equipment().get(receiver.id()));
         FixtureSetting light = Lights.setting(equipment);
         FixtureSetting other =
                 new FixtureSetting(universe, address, light.mode(), light.aim(), light.colour(), light.focus());
@@ -71,7 +71,7 @@ final class Addresses {
 
     /** The same with another mode. */
     static Change mode(Evidence evidence, Receiver receiver, String mode) {
-        Equipment equipment = evidence.project().equipment().get(receiver.id());
+        Equipment equipment = Objects.requireNonNull(evidence.project().equipment().get(receiver.id()));
         FixtureSetting light = Lights.setting(equipment);
         FixtureSetting other =
                 new FixtureSetting(light.universe(), light.address(), mode, light.aim(), light.colour(), light.focus());

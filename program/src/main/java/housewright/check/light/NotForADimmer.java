@@ -22,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -85,7 +86,7 @@ public final class NotForADimmer implements Rule {
         List<Change> changes = new ArrayList<>();
         Set<String> circuits = new LinkedHashSet<>();
         for (Supply each : these) {
-            Equipment equipment = evidence.project().equipment().get(each.id());
+            Equipment equipment = Objects.requireNonNull(evidence.project().equipment().get(each.id()));
             Circuit plain = plain(evidence, equipment);
             if (plain != null && each.lead() == null) {
                 circuits.add(plain.id());

@@ -19,6 +19,7 @@ import housewright.signal.Present;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -46,7 +47,7 @@ public final class TerminatorMidLine implements Rule {
             for (String load : line.loads()) {
                 Present thing = lights.things().get(load);
                 if (thing != null && thing.equipment().terminator() == Fitted.FITTED && !ends.contains(load)) {
-                    Equipment equipment = evidence.project().equipment().get(load);
+                    Equipment equipment = Objects.requireNonNull(evidence.project().equipment().get(load));
                     findings.add(CARD.finding(
                             Severity.FIX,
                             List.of(Subject.equipment(load)),

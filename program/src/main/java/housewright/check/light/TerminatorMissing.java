@@ -20,6 +20,7 @@ import housewright.model.change.Change;
 import housewright.model.change.Section;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -64,7 +65,7 @@ public final class TerminatorMissing implements Rule {
     }
 
     private static Finding finding(Evidence evidence, DmxLine line, String last) {
-        Equipment equipment = evidence.project().equipment().get(last);
+        Equipment equipment = Objects.requireNonNull(evidence.project().equipment().get(last));
         String begin =
                 line.source() == null ? "" : " from " + line.source().at().saidPort();
         return CARD.finding(

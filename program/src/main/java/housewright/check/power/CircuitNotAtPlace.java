@@ -16,6 +16,7 @@ import housewright.power.Supply;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -56,7 +57,7 @@ public final class CircuitNotAtPlace implements Rule {
                 .toList();
         List<Fix> fixes = new ArrayList<>();
         if (!here.isEmpty()) {
-            Equipment equipment = evidence.project().equipment().get(supply.id());
+            Equipment equipment = Objects.requireNonNull(evidence.project().equipment().get(supply.id()));
             fixes.add(new Fix(
                     "Plug it into " + here.getFirst().id() + ", which comes there.",
                     List.of(new Change.Put(

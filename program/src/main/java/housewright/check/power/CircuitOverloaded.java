@@ -21,6 +21,7 @@ import housewright.unit.Current;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -101,7 +102,7 @@ public final class CircuitOverloaded implements Rule {
                                 Supplies.amperes(evidence.supplies().through(each.id()), volts, Supplies.POWER_FACTOR);
                         Circuit other = moves < tooMuch || !fixes.isEmpty() ? null : room(evidence, load, each, moves);
                         if (other != null) {
-                            Equipment equipment = evidence.project().equipment().get(each.id());
+                            Equipment equipment = Objects.requireNonNull(evidence.project().equipment().get(each.id()));
                             fixes.add(new Fix(
                                     "Put " + Words.said(each.id()) + " on " + other.id() + ", which has room. "
                                             + Said.ELECTRICIAN,

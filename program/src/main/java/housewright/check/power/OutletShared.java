@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -86,8 +87,7 @@ public final class OutletShared implements Rule {
         if (free.size() >= others.size() && others.stream().allMatch(each -> each.lead() == null)) {
             List<Change> changes = new ArrayList<>();
             for (int i = 0; i < others.size(); i++) {
-                Equipment equipment =
-                        evidence.project().equipment().get(others.get(i).id());
+                Equipment equipment = Objects.requireNonNull(evidence.project().equipment().get(others.get(i).id()));
                 changes.add(new Change.Put(
                         Section.EQUIPMENT,
                         equipment.id(),
@@ -107,7 +107,8 @@ public final class OutletShared implements Rule {
         return CARD.finding(
                 Severity.FIX,
                 Said.subjects(Subject.equipment(at.thing()), Said.ids(plugs)),
-                Said.things(Said.ids(plugs)) + (plugs.size() == 2 ? " both" : " all") + " hang on one outlet, " + at.said() + ".",
+                Said.things(Said.ids(plugs)) + (plugs.size() == 2 ? " both" : " all") + " hang on one outlet, "
+                        + at.said() + ".",
                 List.of(new Value("plugs in the outlet", plugs.size(), 1.0, "")),
                 fixes);
     }

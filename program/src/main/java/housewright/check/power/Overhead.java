@@ -40,9 +40,12 @@ final class Overhead {
         @Nullable
         Double limit() {
             Hanging hang = place.hang();
-            boolean stated =
-                    hang != null && hang.statedBy() != null && !hang.statedBy().isBlank();
-            return stated && hang.limit() != null ? Double.valueOf(hang.limit().kilograms()) : null;
+            if (hang == null || hang.limit() == null || hang.statedBy() == null) {
+                return null;
+            }
+            return hang.statedBy().isBlank()
+                    ? null
+                    : Double.valueOf(hang.limit().kilograms());
         }
     }
 

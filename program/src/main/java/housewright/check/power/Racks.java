@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** What is in each rack. */
@@ -97,7 +98,7 @@ final class Racks {
             return Fix.of("Nothing is free in " + Words.said(rack.place().id()) + " for its " + moving.height()
                     + " U: take a higher rack, or put something elsewhere.");
         }
-        Equipment equipment = evidence.project().equipment().get(moving.id());
+        Equipment equipment = Objects.requireNonNull(evidence.project().equipment().get(moving.id()));
         return new Fix(
                 "Put " + Words.said(moving.id()) + " at unit " + free + ", which is free.",
                 List.of(new Change.Put(Section.EQUIPMENT, moving.id(), equipment.atUnit(free))));

@@ -49,11 +49,11 @@ public final class SoundOnTwoPhases implements Rule {
             if (one == null || other == null || one == other) {
                 continue;
             }
-            boolean known = one.phase() != null && other.phase() != null;
-            if (!known) {
+            String phase = one.phase();
+            if (phase == null || other.phase() == null) {
                 asked.add(one.id());
                 asked.add(other.id());
-            } else if (!one.phase().equalsIgnoreCase(other.phase())) {
+            } else if (!phase.equalsIgnoreCase(other.phase())) {
                 apart.add(one.id());
                 apart.add(other.id());
             }

@@ -1,5 +1,6 @@
 package housewright.check.power;
 
+import housewright.cable.Line;
 import housewright.cable.Plug;
 import housewright.check.Evidence;
 import housewright.check.Rule;
@@ -18,6 +19,7 @@ import housewright.model.change.Section;
 import housewright.power.Supply;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -42,13 +44,14 @@ public final class SupplySaidTwice implements Rule {
         for (Supply each : evidence.supplies().supplies()) {
             Address outlet = each.outlet();
             String own = each.thing().equipment().circuit();
-            Plug plugged = each.lead() == null ? null : each.lead().source();
-            if (outlet != null && plugged != null && !plugged.socket().equals(socket(outlet))) {
+            Line lead = each.lead();
+            Plug plugged = lead == null ? null : lead.source();
+            if (outlet != null && lead != null && plugged != null && !plugged.socket().equals(socket(outlet))) {
                 findings.add(finding(
                         evidence,
                         each,
                         Words.said(each.id()) + " is said to hang on " + outlet.said() + ", and its lead "
-                                + Said.some(each.lead().ids()) + " is in "
+                                + Said.some(lead.ids()) + " is in "
                                 + plugged.at().saidPort() + ".",
                         "Believe the lead: it hangs on " + plugged.at().saidPort() + ".",
                         null,
@@ -78,7 +81,7 @@ public final class SupplySaidTwice implements Rule {
             String words,
             @Nullable String circuit,
             @Nullable Ref outlet) {
-        Equipment equipment = evidence.project().equipment().get(supply.id());
+        Equipment equipment = Objects.requireNonNull(evidence.project().equipment().get(supply.id()));
         return CARD.finding(
                 Severity.FIX,
                 List.of(Subject.equipment(supply.id())),

@@ -104,8 +104,9 @@ class LightRulesTest {
         assertThat(but("address: 9,", "address: 505,").findings("dmx-address-past-512"))
                 .isEmpty();
         assertThat(but("address: 9,", "address: 506,").lines("dmx-address-past-512"))
-                .containsExactly("fix [equipment two] two begins at 506 of universe 1 and takes 8, so its channels run to 513;"
-                        + " 512 is the last there is.");
+                .containsExactly(
+                        "fix [equipment two] two begins at 506 of universe 1 and takes 8, so its channels run to 513;"
+                                + " 512 is the last there is.");
         assertThat(but("address: 9,", "address: 0,").findings("dmx-address-past-512"))
                 .hasSize(1);
     }
@@ -119,15 +120,20 @@ class LightRulesTest {
                 .isEmpty();
         assertThat(but(next, next.replace("universe: 1, address: 9", "universe: 2, address: 105"))
                         .lines("dmx-address-clash"))
-                .containsExactly("fix [equipment pack, equipment two] pack and two both answer to channel 105 of universe 2:"
-                        + " what is meant for one moves the other.");
+                .containsExactly(
+                        "fix [equipment pack, equipment two] pack and two both answer to channel 105 of universe 2:"
+                                + " what is meant for one moves the other.");
     }
 
     @Test
     void whatIsGangedMayShareAnAddressAndNothingElse() {
         assertThat(but("address: 9,", "address: 1,").findings("dmx-address-clash"))
                 .hasSize(1);
-        Small ganged = but("address: 9,", "address: 1,", "terminator: fitted, light: {universe: 1", "terminator: fitted, gang: one, light: {universe: 1");
+        Small ganged = but(
+                "address: 9,",
+                "address: 1,",
+                "terminator: fitted, light: {universe: 1",
+                "terminator: fitted, gang: one, light: {universe: 1");
         assertThat(ganged.findings("dmx-address-clash")).isEmpty();
         assertThat(ganged.findings("gang-apart")).isEmpty();
         Small ring = ganged.but("one: {model: led,", "one: {model: led, gang: two,");
@@ -159,7 +165,8 @@ class LightRulesTest {
             Set<String> expected = new TreeSet<>();
             table.stream().filter(each -> each.size() > 1).forEach(expected::addAll);
             Set<String> found = new TreeSet<>();
-            for (Finding finding : but("equipment:\n", "equipment:\n" + fixtures).findings("dmx-address-clash")) {
+            for (Finding finding :
+                    but("equipment:\n", "equipment:\n" + fixtures).findings("dmx-address-clash")) {
                 finding.subjects().forEach(subject -> found.add(subject.id()));
             }
             assertThat(found).as(fixtures.toString()).isEqualTo(expected);
@@ -169,8 +176,9 @@ class LightRulesTest {
     @Test
     void aModeLeftOutMattersOnlyWhereThereAreSeveral() {
         assertThat(but("address: 9, mode: 8ch", "address: 9").lines("dmx-mode-missing"))
-                .containsExactly("fix [equipment two] two of type led has an address and no mode: it may be 1ch or 8ch, so"
-                        + " nobody knows which channels are taken.");
+                .containsExactly(
+                        "fix [equipment two] two of type led has an address and no mode: it may be 1ch or 8ch, so"
+                                + " nobody knows which channels are taken.");
         assertThat(but("address: 9, mode: 8ch", "address: 9", "modes: {1ch: 1, 8ch: 8}", "modes: {8ch: 8}")
                         .findings("dmx-mode-missing"))
                 .isEmpty();
@@ -181,7 +189,8 @@ class LightRulesTest {
     void aLineFeedsThirtyTwo() {
         assertThat(line(32).findings("dmx-line-overloaded")).isEmpty();
         assertThat(line(33).findings("dmx-line-overloaded")).hasSize(1);
-        Small tightened = line(17).but("stage: install", "stage: install, rules: {tighten: {dmx-line-overloaded: \"16\"}}");
+        Small tightened =
+                line(17).but("stage: install", "stage: install, rules: {tighten: {dmx-line-overloaded: \"16\"}}");
         assertThat(tightened.findings("dmx-line-overloaded")).hasSize(1); // as some makers advise
     }
 
@@ -190,8 +199,10 @@ class LightRulesTest {
         StringBuilder fixtures = new StringBuilder();
         StringBuilder cables = new StringBuilder();
         for (int i = 3; i <= count; i++) {
-            fixtures.append("  f%d: {model: led, light: {universe: 1, address: %d, mode: 1ch}}\n".formatted(i, 200 + i));
-            cables.append("  X%d: {from: %s.dmx-out, to: f%d.dmx-in}\n".formatted(i, i == 3 ? "two" : "f" + (i - 1), i));
+            fixtures.append(
+                    "  f%d: {model: led, light: {universe: 1, address: %d, mode: 1ch}}\n".formatted(i, 200 + i));
+            cables.append(
+                    "  X%d: {from: %s.dmx-out, to: f%d.dmx-in}\n".formatted(i, i == 3 ? "two" : "f" + (i - 1), i));
         }
         return but("equipment:\n", "equipment:\n" + fixtures, "cables:\n", "cables:\n" + cables);
     }
@@ -200,8 +211,9 @@ class LightRulesTest {
     void aLineEndsInATerminatorAndHasNoneBefore() {
         assertThat(but("circuit: c1, terminator: fitted, light: {universe: 1", "circuit: c1, light: {universe: 1")
                         .lines("dmx-terminator-missing"))
-                .containsExactly("fix [equipment two] The DMX line from desk, dmx 1 ends at two without a terminator: echoes on"
-                        + " it make lamps flicker, most of all on a long line.");
+                .containsExactly(
+                        "fix [equipment two] The DMX line from desk, dmx 1 ends at two without a terminator: echoes on"
+                                + " it make lamps flicker, most of all on a long line.");
         Small drawn = but(
                 "circuit: c1, terminator: fitted, light: {universe: 1",
                 "circuit: c1, light: {universe: 1",
@@ -226,11 +238,13 @@ class LightRulesTest {
                 "cables:\n  N1: {from: desk.net, to: remote.net}\n");
         assertThat(split.findings("universe-not-fed")).hasSize(1);
         Small sent = split.but(
-                "cables:\n", "network-sends:\n  u: {from: \"desk.net:u1\", to: \"remote.net:u1\", as: lighting-data}\ncables:\n");
+                "cables:\n",
+                "network-sends:\n  u: {from: \"desk.net:u1\", to: \"remote.net:u1\", as: lighting-data}\ncables:\n");
         assertThat(sent.findings("universe-not-fed")).isEmpty();
         assertThat(sent.but("desk.net:u1", "desk.net:u2").lines("universe-not-fed"))
-                .containsExactly("fix [equipment one, equipment two, equipment split] Universe 2 is sent into the line from split,"
-                        + " dmx 1, and one and two are set to universe 1.");
+                .containsExactly(
+                        "fix [equipment one, equipment two, equipment split] Universe 2 is sent into the line from split,"
+                                + " dmx 1, and one and two are set to universe 1.");
     }
 
     @Test
@@ -270,8 +284,9 @@ class LightRulesTest {
     void onlyWhatIsMadeForItHangsOnADimmer() {
         assertThat(but("one: {model: led, circuit: c1", "one: {model: led, powered-by: pack.out-2")
                         .lines("not-for-a-dimmer"))
-                .containsExactly("stop [equipment one, equipment pack] one is on the dimmer pack, and not made for chopped mains:"
-                        + " electronics there flicker, fail or burn.");
+                .containsExactly(
+                        "stop [equipment one, equipment pack] one is on the dimmer pack, and not made for chopped mains:"
+                                + " electronics there flicker, fail or burn.");
         assertThat(but("one: {model: led, circuit: c1", "one: {model: led, circuit: c2")
                         .findings("not-for-a-dimmer"))
                 .hasSize(1);
@@ -279,14 +294,22 @@ class LightRulesTest {
                 .singleElement()
                 .asString()
                 .contains("nobody has written what it is");
-        assertThat(but("old: {model: tungsten, powered-by: pack.out-1}", "old: {model: tungsten, circuit: c2}", "  M1: {from: pack.out-1, to: old.mains}\n", "")
+        assertThat(but(
+                                "old: {model: tungsten, powered-by: pack.out-1}",
+                                "old: {model: tungsten, circuit: c2}",
+                                "  M1: {from: pack.out-1, to: old.mains}\n",
+                                "")
                         .findings("not-for-a-dimmer"))
                 .isEmpty();
     }
 
     @Test
     void whatNeedsADimmerHasOne() {
-        Small plain = but("old: {model: tungsten, powered-by: pack.out-1}", "old: {model: tungsten, circuit: c1}", "  M1: {from: pack.out-1, to: old.mains}\n", "");
+        Small plain = but(
+                "old: {model: tungsten, powered-by: pack.out-1}",
+                "old: {model: tungsten, circuit: c1}",
+                "  M1: {from: pack.out-1, to: old.mains}\n",
+                "");
         assertThat(plain.lines("needs-a-dimmer")).singleElement().asString().startsWith("fix");
         assertThat(plain.but("old: 70 %", "old: 100 %").lines("needs-a-dimmer"))
                 .singleElement()
@@ -304,7 +327,11 @@ class LightRulesTest {
 
     @Test
     void aWhiteLampShowsNoBlue() {
-        Small white = but("modes: {1ch: 1, 8ch: 8}, peak", "modes: {1ch: 1, 8ch: 8}, white: 3200 K, peak", "address: 9, mode: 8ch", "address: 9, mode: 1ch");
+        Small white = but(
+                "modes: {1ch: 1, 8ch: 8}, peak",
+                "modes: {1ch: 1, 8ch: 8}, white: 3200 K, peak",
+                "address: 9, mode: 8ch",
+                "address: 9, mode: 1ch");
         assertThat(white.but("old: 70 %}", "old: 70 %}, colours: {two: blue}").findings("look-colour-not-possible"))
                 .hasSize(1);
         assertThat(white.but("old: 70 %}", "old: 70 %}, colours: {two: warm white}")
@@ -337,22 +364,25 @@ class LightRulesTest {
                 .isEmpty();
         assertThat(faces.but("one: 80 %, two: 50 %", "one: 69 %, two: 31 %").findings(rule))
                 .singleElement()
-                .satisfies(each -> assertThat(each.evidence().getFirst().found()).isEqualTo(31));
+                .satisfies(
+                        each -> assertThat(each.evidence().getFirst().found()).isEqualTo(31));
         assertThat(faces.but("one: 80 %, two: 50 %", "one: 20 %, two: 80 %").lines(rule))
                 .singleElement()
                 .asString()
                 .startsWith("fix");
         assertThat(faces.but("facing: 0 deg", "facing: 180 deg").findings(rule)).isEmpty(); // it comes from behind
         assertThat(faces.but("camera: yes", "camera: no").findings(rule)).isEmpty();
-        assertThat(faces.but("colours: {two: blue}", "colours: {two: pale blue}").findings(rule))
+        assertThat(faces.but("colours: {two: blue}", "colours: {two: pale blue}")
+                        .findings(rule))
                 .isEmpty();
     }
 
     @Test
     void aButtonReachesTheLampsOfItsLook() {
         assertThat(but("  D3: {from: desk.dmx-2, to: pack.dmx-in}\n", "").lines("control-reaches-nothing"))
-                .containsExactly("fix [control scene, equipment old, equipment desk] desk, button 1 calls the look scene, and old"
-                        + " of it is not reached.");
+                .containsExactly(
+                        "fix [control scene, equipment old, equipment desk] desk, button 1 calls the look scene, and old"
+                                + " of it is not reached.");
         assertThat(but("\"button-{1..4} -> looks\", ", "").lines("control-reaches-nothing"))
                 .singleElement()
                 .asString()
@@ -381,14 +411,16 @@ class LightRulesTest {
                         .findings("button-with-two-looks"))
                 .isEmpty();
         assertThat(two.but("other: {press: desk.button-1, calls: other}, ", "").lines("look-not-called"))
-                .containsExactly("note [look other] No button and no time calls other: only whoever programmed it will find it.");
+                .containsExactly(
+                        "note [look other] No button and no time calls other: only whoever programmed it will find it.");
     }
 
     @Test
     void anAddressThatNobodyWroteDownIsAskedFor() {
         assertThat(but("universe: 2, address: 100", "universe: 2").lines("dmx-address-missing"))
-                .containsExactly("note [equipment pack] No address is written down of pack: whoever stands on the lift will ask"
-                        + " for it.");
+                .containsExactly(
+                        "note [equipment pack] No address is written down of pack: whoever stands on the lift will ask"
+                                + " for it.");
     }
 
     @Test

@@ -105,7 +105,10 @@ class PowerRulesTest {
         assertThat(12.0 * 120).isEqualTo(1440);
         // ten of 180 W fit on 20 A at 120 V and a power factor of 0.95, eleven do not
         assertThat(us(1800).findings("circuit-overloaded")).isEmpty();
-        assertThat(us(1980).lines("circuit-overloaded")).singleElement().asString().startsWith("fix");
+        assertThat(us(1980).lines("circuit-overloaded"))
+                .singleElement()
+                .asString()
+                .startsWith("fix");
     }
 
     private static Small us(int watts) {
@@ -126,9 +129,18 @@ class PowerRulesTest {
     void aboveItsRatingABreakerTripsAndAboveFourFifthsItIsWorthKnowing() {
         // 16 A x 230 V x 0.95 = 3496 W; four fifths of it 2796.8 W
         assertThat(lamps(1398).findings("circuit-overloaded")).isEmpty();
-        assertThat(lamps(1399).lines("circuit-overloaded")).singleElement().asString().startsWith("note [circuit c2");
-        assertThat(lamps(1748).lines("circuit-overloaded")).singleElement().asString().startsWith("note");
-        assertThat(lamps(1749).lines("circuit-overloaded")).singleElement().asString().startsWith("stop");
+        assertThat(lamps(1399).lines("circuit-overloaded"))
+                .singleElement()
+                .asString()
+                .startsWith("note [circuit c2");
+        assertThat(lamps(1748).lines("circuit-overloaded"))
+                .singleElement()
+                .asString()
+                .startsWith("note");
+        assertThat(lamps(1749).lines("circuit-overloaded"))
+                .singleElement()
+                .asString()
+                .startsWith("stop");
     }
 
     private static Small lamps(int watts) {
@@ -152,9 +164,10 @@ class PowerRulesTest {
     @Test
     void aCircuitOfNoKnownRatingIsNotGuessed() {
         assertThat(but("c2: {rating: 16 A, phase: L1", "c2: {phase: L1").lines("circuit-rating-missing"))
-                .containsExactly("stop [circuit c2, equipment lamp-1, equipment lamp-2] Nobody has written the breaker's rating of"
-                        + " c2, so it cannot be said whether it carries the 200 W on it. Until then nothing new is plugged in"
-                        + " there: lamp 1 and lamp 2.");
+                .containsExactly(
+                        "stop [circuit c2, equipment lamp-1, equipment lamp-2] Nobody has written the breaker's rating of"
+                                + " c2, so it cannot be said whether it carries the 200 W on it. Until then nothing new is plugged in"
+                                + " there: lamp 1 and lamp 2.");
         assertThat(but(", mains: {voltage: 230 V}", "").findings("circuit-rating-missing"))
                 .hasSize(2);
     }
@@ -167,7 +180,8 @@ class PowerRulesTest {
 
     @Test
     void aThingWithoutAFigureIsNamed() {
-        assertThat(but("    kind: mixer\n    power: 200 W\n", "    kind: mixer\n").lines("power-figure-missing"))
+        assertThat(but("    kind: mixer\n    power: 200 W\n", "    kind: mixer\n")
+                        .lines("power-figure-missing"))
                 .singleElement()
                 .asString()
                 .contains("desk and box");
@@ -175,7 +189,9 @@ class PowerRulesTest {
 
     @Test
     void leadAndEntrySayTheSame() {
-        assertThat(but("M1: {type: thin, from: lamp-1.mains-out, to: lamp-2.mains", "M1: {type: thin, from: strip.out-4, to: lamp-2.mains")
+        assertThat(but(
+                                "M1: {type: thin, from: lamp-1.mains-out, to: lamp-2.mains",
+                                "M1: {type: thin, from: strip.out-4, to: lamp-2.mains")
                         .findings("supply-said-twice"))
                 .hasSize(1);
         assertThat(but("powered-by: strip.out-1", "circuit: c2, powered-by: strip.out-1")
@@ -186,19 +202,29 @@ class PowerRulesTest {
     @Test
     void anOutletTakesOnePlug() {
         assertThat(but("powered-by: wall.out-2", "powered-by: wall.out-1").lines("outlet-shared"))
-                .containsExactly("fix [equipment wall, equipment strip, equipment ups] strip and ups both hang on one outlet,"
-                        + " wall, out 1.");
+                .containsExactly(
+                        "fix [equipment wall, equipment strip, equipment ups] strip and ups both hang on one outlet,"
+                                + " wall, out 1.");
     }
 
     @Test
     void aStripCarriesWhatItSaysAndNoMore() {
-        assertThat(but("kind: mixer\n    power: 200 W", "kind: mixer\n    power: 2300 W", "powered-by: ups.out-1", "circuit: c1")
+        assertThat(but(
+                                "kind: mixer\n    power: 200 W",
+                                "kind: mixer\n    power: 2300 W",
+                                "powered-by: ups.out-1",
+                                "circuit: c1")
                         .findings("outlet-overloaded"))
                 .isEmpty();
-        assertThat(but("kind: mixer\n    power: 200 W", "kind: mixer\n    power: 2301 W", "powered-by: ups.out-1", "circuit: c1")
+        assertThat(but(
+                                "kind: mixer\n    power: 200 W",
+                                "kind: mixer\n    power: 2301 W",
+                                "powered-by: ups.out-1",
+                                "circuit: c1")
                         .lines("outlet-overloaded"))
-                .containsExactly("stop [equipment strip, equipment box] strip carries 2301 W for box, 1 W more than it is made for:"
-                        + " it gets hot.");
+                .containsExactly(
+                        "stop [equipment strip, equipment box] strip carries 2301 W for box, 1 W more than it is made for:"
+                                + " it gets hot.");
     }
 
     /** IEC 60320-1, from memory: C13 and C14 are for 10 A; at 230 V and 0.95 that is 2185 W. */
@@ -206,13 +232,15 @@ class PowerRulesTest {
     void aConnectorCarriesWhatItsPatternIsRatedFor() {
         assertThat(lamps(1092).findings("mains-connector-overloaded")).isEmpty();
         assertThat(lamps(1093).lines("mains-connector-overloaded"))
-                .containsExactly("stop [equipment lamp-1, equipment lamp-2] The mains inlet of lamp 1 carries 10 A with the 1 after"
-                        + " it and is rated for 10 A.");
+                .containsExactly(
+                        "stop [equipment lamp-1, equipment lamp-2] The mains inlet of lamp 1 carries 10 A with the 1 after"
+                                + " it and is rated for 10 A.");
     }
 
     @Test
     void noStripHangsOnAStrip() {
-        Small second = but("equipment:\n", "equipment:\n  more: {model: strip, at: rack, unit: 10, powered-by: strip.out-2}\n");
+        Small second = but(
+                "equipment:\n", "equipment:\n  more: {model: strip, at: rack, unit: 10, powered-by: strip.out-2}\n");
         assertThat(second.findings("strip-into-strip")).hasSize(1);
         assertThat(second.but("unit: 10, powered-by: strip.out-2", "unit: 10, powered-by: wall.out-3")
                         .findings("strip-into-strip"))
@@ -249,7 +277,8 @@ class PowerRulesTest {
     /** A worked example: 216 Wh at 0.9 and 300 W last 38.9 minutes, and 19.4 at half of the charge. */
     @Test
     void batteryTimeAsInTheWorkedExample() {
-        assertThat(UpsTimeShort.wattHours(new Battery("lead 12 V 9 Ah", 2, null))).isEqualTo(216.0);
+        assertThat(UpsTimeShort.wattHours(new Battery("lead 12 V 9 Ah", 2, null)))
+                .isEqualTo(216.0);
         assertThat(UpsTimeShort.wattHours(new Battery("built-in", 1, null))).isNull();
         assertThat(Supplies.minutes(216, 0.9, 1, 300)).isCloseTo(38.9, within(0.05));
         assertThat(Supplies.minutes(216, UpsTimeShort.EFFICIENCY, UpsTimeShort.USABLE, 300))
@@ -260,7 +289,10 @@ class PowerRulesTest {
     void aUpsHasSomethingInHand() {
         assertThat(desk(800).findings("ups-overloaded")).isEmpty();
         assertThat(desk(801).lines("ups-overloaded")).singleElement().asString().startsWith("fix");
-        assertThat(desk(1001).lines("ups-overloaded")).singleElement().asString().startsWith("stop");
+        assertThat(desk(1001).lines("ups-overloaded"))
+                .singleElement()
+                .asString()
+                .startsWith("stop");
         // 216 Wh x 60 x 0.45 = 5832 W min: five minutes at 1166 W
         assertThat(desk(1166).findings("ups-time-short")).isEmpty();
         assertThat(desk(1167).findings("ups-time-short")).hasSize(1);
@@ -273,8 +305,9 @@ class PowerRulesTest {
     @Test
     void aUpsIsNotForLamps() {
         assertThat(but("fitted, circuit: c2", "fitted, powered-by: ups.out-2").lines("ups-feeds-heavy"))
-                .containsExactly("note [equipment ups, equipment lamp-1, equipment lamp-2] lamp 1 and lamp 2 are on ups and will"
-                        + " empty it before the desk and the stream have had their use of it.");
+                .containsExactly(
+                        "note [equipment ups, equipment lamp-1, equipment lamp-2] lamp 1 and lamp 2 are on ups and will"
+                                + " empty it before the desk and the stream have had their use of it.");
     }
 
     @Test
@@ -282,7 +315,8 @@ class PowerRulesTest {
         String moved = "box: {model: load, at: rack, unit: 4, circuit: c2}";
         Small two = but("box: {model: load, at: rack, unit: 4, powered-by: strip.out-1}", moved);
         assertThat(two.findings("sound-on-two-phases")).isEmpty();
-        assertThat(two.but("c2: {rating: 16 A, phase: L1", "c2: {rating: 16 A, phase: L2").lines("sound-on-two-phases"))
+        assertThat(two.but("c2: {rating: 16 A, phase: L1", "c2: {rating: 16 A, phase: L2")
+                        .lines("sound-on-two-phases"))
                 .singleElement()
                 .asString()
                 .contains("on different phases");
@@ -302,8 +336,9 @@ class PowerRulesTest {
     @Test
     void everythingInARackHasUnitsOfItsOwn() {
         assertThat(but("unit: 3", "unit: 2").lines("rack-clash"))
-                .containsExactly("fix [equipment desk, equipment ups, place rack] desk is drawn in unit 2 of rack, where ups is"
-                        + " (units 1 to 2).");
+                .containsExactly(
+                        "fix [equipment desk, equipment ups, place rack] desk is drawn in unit 2 of rack, where ups is"
+                                + " (units 1 to 2).");
         assertThat(but("unit: 9", "unit: 10").findings("rack-too-small")).isEmpty();
         assertThat(but("unit: 9", "unit: 11").findings("rack-too-small")).hasSize(1);
         assertThat(but("units: 10", "units: 4", "unit: 9, ", "").lines("rack-too-small"))
@@ -315,7 +350,8 @@ class PowerRulesTest {
 
     @Test
     void aRackIsDeepEnoughForThePlugsToo() {
-        assertThat(but("depth: 500 mm", "depth: 475 mm").findings("rack-too-shallow")).isEmpty();
+        assertThat(but("depth: 500 mm", "depth: 475 mm").findings("rack-too-shallow"))
+                .isEmpty();
         assertThat(but("depth: 500 mm", "depth: 474 mm").lines("rack-too-shallow"))
                 .singleElement()
                 .asString()
@@ -352,28 +388,39 @@ class PowerRulesTest {
 
     @Test
     void whatHangsStaysWithinTheStatedLimit() {
-        assertThat(but("limit: 20 kg", "limit: 16 kg").findings("hanging-overloaded")).isEmpty();
+        assertThat(but("limit: 20 kg", "limit: 16 kg").findings("hanging-overloaded"))
+                .isEmpty();
         assertThat(but("limit: 20 kg", "limit: 15.9 kg").lines("hanging-overloaded"))
-                .containsExactly("stop [place bar, equipment lamp-1, equipment lamp-2] lamp 1 and lamp 2 weigh 16 kg at bar, 0.1 kg"
-                        + " over the limit of 15.9 kg (an engineer), clamps and cables not counted. It blocks any work up"
-                        + " there.");
+                .containsExactly(
+                        "stop [place bar, equipment lamp-1, equipment lamp-2] lamp 1 and lamp 2 weigh 16 kg at bar, 0.1 kg"
+                                + " over the limit of 15.9 kg (an engineer), clamps and cables not counted. It blocks any work up"
+                                + " there.");
     }
 
     @Test
     void nothingOverheadIsGuessed() {
-        assertThat(but(", hang: {limit: 20 kg, stated-by: an engineer}", "", "lamp-1: {model: lamp, at: bar, secondary: fitted", "lamp-1: {model: lamp, at: bar, life: new")
+        assertThat(but(
+                                ", hang: {limit: 20 kg, stated-by: an engineer}",
+                                "",
+                                "lamp-1: {model: lamp, at: bar, secondary: fitted",
+                                "lamp-1: {model: lamp, at: bar, life: new")
                         .lines("hanging-data-missing"))
-                .containsExactly("stop [place bar, equipment lamp-1, equipment lamp-2] At bar lamp 1 and lamp 2 hang over people,"
-                        + " and it is not known what it carries and whether lamp 1 has a secondary attachment. It blocks hanging"
-                        + " lamp 1.");
+                .containsExactly(
+                        "stop [place bar, equipment lamp-1, equipment lamp-2] At bar lamp 1 and lamp 2 hang over people,"
+                                + " and it is not known what it carries and whether lamp 1 has a secondary attachment. It blocks hanging"
+                                + " lamp 1.");
         assertThat(but(", stated-by: an engineer", "").lines("hanging-data-missing"))
                 .singleElement()
                 .asString()
                 .contains("who states its limit");
-        assertThat(but("    kind: fixture\n    power: 100 W\n    weight: 8 kg\n", "    kind: fixture\n    power: 100 W\n")
+        assertThat(but(
+                                "    kind: fixture\n    power: 100 W\n    weight: 8 kg\n",
+                                "    kind: fixture\n    power: 100 W\n")
                         .findings("hanging-data-missing"))
                 .hasSize(1);
-        assertThat(but("lamp-2: {model: lamp, at: bar, secondary: fitted", "lamp-2: {model: lamp, at: bar, secondary: missing")
+        assertThat(but(
+                                "lamp-2: {model: lamp, at: bar, secondary: fitted",
+                                "lamp-2: {model: lamp, at: bar, secondary: missing")
                         .lines("secondary-missing"))
                 .singleElement()
                 .asString()
@@ -402,8 +449,9 @@ class PowerRulesTest {
     void atTheSurveyItIsAQuestion() {
         Small survey = but("stage: design", "stage: survey", ", hang: {limit: 20 kg, stated-by: an engineer}", "");
         assertThat(survey.lines("hanging-limit-to-ask"))
-                .containsExactly("note [place bar] Ask today who states what bar carries: without it nothing may be planned up"
-                        + " there.");
+                .containsExactly(
+                        "note [place bar] Ask today who states what bar carries: without it nothing may be planned up"
+                                + " there.");
         assertThat(survey.study().findings().due().stream().map(each -> each.rule()))
                 .contains("hanging-limit-to-ask")
                 .doesNotContain("hanging-data-missing");
