@@ -48,6 +48,8 @@ public final class Operation {
     private final Map<String, String> suppliedBy = new HashMap<>();
     private final Set<String> controlled = new HashSet<>();
 
+    private @Nullable List<Touch> power;
+
     private Operation(Types types, Moment moment, Cabling cabling) {
         this.types = types;
         for (Present each : Present.all(types, moment).values()) {
@@ -149,7 +151,16 @@ public final class Operation {
         return cuts;
     }
 
-    private List<Touch> power() {
+    private synchronized List<Touch> power() {
+        List<Touch> known = power;
+        if (known == null) {
+            known = List.copyOf(findPower());
+            power = known;
+        }
+        return known;
+    }
+
+    private List<Touch> findPower() {
         List<Touch> all = new ArrayList<>();
         Set<String> masters = new LinkedHashSet<>();
         for (Present each : things.values()) {

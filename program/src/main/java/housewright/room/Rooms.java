@@ -44,6 +44,8 @@ public final class Rooms {
     private final Map<String, List<Sight>> sights = new LinkedHashMap<>();
     private final Map<String, Seating> seating = new LinkedHashMap<>();
 
+    private @Nullable List<Workplace> workplaces;
+
     /** Something on the stage that people look at. */
     private record Sight(String what, boolean target, Point at, double height) {}
 
@@ -128,7 +130,16 @@ public final class Rooms {
     }
 
     /** Where somebody works: places with an operator, and those where a desk stands free. In the order of the file. */
-    public List<Workplace> workplaces() {
+    public synchronized List<Workplace> workplaces() {
+        List<Workplace> known = workplaces;
+        if (known == null) {
+            known = List.copyOf(findWorkplaces());
+            workplaces = known;
+        }
+        return known;
+    }
+
+    private List<Workplace> findWorkplaces() {
         Map<String, List<String>> desks = new TreeMap<>();
         for (Present thing : things) {
             Place place = place(thing);
@@ -356,11 +367,6 @@ public final class Rooms {
         return all;
     }
 
-    private Collection<Target> targets() {
-        Lighting lighting = types.project().lighting();
-        return lighting == null ? List.of() : lighting.targets().values();
-    }
-
     /** Lighting targets that lie between a projector and the one screen of its room. */
     public List<Shadow> shadows() {
         List<Shadow> all = new ArrayList<>();
@@ -446,6 +452,11 @@ public final class Rooms {
     private @Nullable SpacePoint aimed(Present thing) {
         Place place = aim(thing) == null ? null : place(thing);
         return place == null ? null : place.at();
+    }
+
+    private Collection<Target> targets() {
+        Lighting lighting = types.project().lighting();
+        return lighting == null ? List.of() : lighting.targets().values();
     }
 
     private static @Nullable SpacePoint aim(Present thing) {

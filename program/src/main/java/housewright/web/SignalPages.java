@@ -106,7 +106,7 @@ final class SignalPages {
         boolean lit = feed != null
                 && !contents.isEmpty()
                 && contents.get(number - 1).subjects().stream().anyMatch(passed::contains);
-        Sheet sheet = lit
+        Sheet sheet = lit && feed != null
                 ? drawn.sheet(key + ' ' + feed, all -> all.signal(system, state, number, feed))
                 : drawn.sheet(key, all -> all.signal(system, state, number));
         return new Found(asked, contents, passed, sheet);

@@ -251,7 +251,7 @@ final class VenuePages {
             } catch (NumberFormatException e) {
                 return null;
             }
-            bends = (int) Math.clamp(visit.number("bends"), 0, 1000);
+            bends = Math.clamp(visit.number("bends"), 0, 1000);
         }
         if (!(along >= straight - 0.01 && along <= LONGEST_PLAN_M)) {
             along = straight;

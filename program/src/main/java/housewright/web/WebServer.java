@@ -17,6 +17,7 @@ import io.javalin.http.Handler;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
@@ -28,6 +29,8 @@ import org.jspecify.annotations.Nullable;
 /** The server: one process, one store, the pages of its projects. */
 public final class WebServer implements AutoCloseable {
     static final int MOST_UPLOAD_MB = 25;
+
+    private static final long MOST_READ_OUT = 1024 * 1024;
     private static final int PORTS_TRIED = 50;
     private static final int LAST_PORT = 65535;
 
@@ -152,7 +155,24 @@ public final class WebServer implements AutoCloseable {
         return e.getMessage() == null ? "" : e.getMessage();
     }
 
+    /**
+     * Reads what is left of a refused request: the server would close the connection otherwise, under a browser that has
+     * begun its next request on it. What is large is not worth reading; then the browser is told.
+     */
+    private static void readOut(Context ctx) {
+        if (ctx.req().getContentLengthLong() > MOST_READ_OUT) {
+            ctx.header("Connection", "close");
+            return;
+        }
+        try {
+            ctx.req().getInputStream().transferTo(OutputStream.nullOutputStream());
+        } catch (IOException | RuntimeException e) {
+            ctx.header("Connection", "close"); // cut short, or read in another way before
+        }
+    }
+
     private static void tell(Context ctx, Common common, int status, String why) {
+        readOut(ctx);
         Frame frame = new Frame(
                 "Housewright",
                 Theme.of(ctx),

@@ -470,13 +470,15 @@ async function fetched(from, most, row) {
 }
 
 let asked = 0;
+/** Rows to be chosen when they come, whoever asks for them. */
+let made = new Set();
 
 /** All rows again, as many as there were, and on up to one of them. */
 async function reload(least, upTo) {
     const turn = ++asked;
     const part = await fetched(0, Math.min(1000, Math.max(100, least)), upTo);
-    if (part === null || turn !== asked) return;
-    const chosen = new Set(chosenIds());
+    if (part === null || turn !== asked || (editor !== null && upTo === undefined)) return;
+    const chosen = new Set([...chosenIds(), ...made]);
     grid.tBodies[0].replaceChildren(...part.tBodies[0].rows);
     for (const row of rows()) if (chosen.has(row.dataset.row)) tick(row);
     Object.assign(grid.dataset, part.dataset);
@@ -589,11 +591,13 @@ function batch(path, fields, stay = false) {
             return say(answer.querySelector(".says").textContent, true);
         }
         if (answer.dataset.state !== "accepted") return say(answer.querySelector(".error .wrong, .says").textContent || answer.querySelector(".says").textContent, true);
-        const made = [...answer.querySelectorAll("tbody tr")].map((row) => row.dataset.row);
-        await reload(rows().length + made.length, made.at(-1));
-        if (!stay) for (const row of rows()) if (made.includes(row.dataset.row)) tick(row);
+        const fresh = [...answer.querySelectorAll("tbody tr")].map((row) => row.dataset.row);
+        if (!stay) made = new Set(fresh);
+        grid.dataset.total = answer.dataset.total;
+        await reload(rows().length + fresh.length, fresh.at(-1) ?? "");
+        setTimeout(() => (made = new Set()), 2000);
         told(answer);
-        const first = rows().find((row) => row.dataset.row === made[0]);
+        const first = rows().find((row) => row.dataset.row === fresh[0]);
         if (first && !stay) go(first.cells[0]);
         if (!beside.hidden && path !== "move") shut();
     }).catch(failed);

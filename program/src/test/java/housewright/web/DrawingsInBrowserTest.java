@@ -4,7 +4,6 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
@@ -27,8 +26,7 @@ import org.junit.jupiter.api.Test;
 /** What a hand does with drawings. */
 @Tag("slow")
 class DrawingsInBrowserTest {
-    private static final String EMPTY =
-            "housewright: 1\nproject: {name: Empty hall, stage: survey, library: 1}\n";
+    private static final String EMPTY = "housewright: 1\nproject: {name: Empty hall, stage: survey, library: 1}\n";
 
     private static Browser browser;
 
@@ -124,13 +122,16 @@ class DrawingsInBrowserTest {
             page.locator("#feed-to-light").selectOption(Demo.FEED);
             page.locator(".lighting button").click();
             assertThat(page.locator("h1")).containsText("is proven");
-            assertThat(page.locator("svg [data-subject='cable:C101'].lit").first()).isVisible();
+            assertThat(page.locator("svg [data-subject='cable:C101'].lit").first())
+                    .isVisible();
             page.locator(".hops a[data-choose='cable:C101']").first().click();
-            assertThat(page.locator("svg [data-subject='cable:C101'].chosen").first()).isVisible();
+            assertThat(page.locator("svg [data-subject='cable:C101'].chosen").first())
+                    .isVisible();
             assertThat(page.locator("#beside")).containsText("lectern-mic.out");
             page.locator("svg [data-subject='equipment:desk'] > text").first().click();
             assertThat(page.locator("#thing-title")).containsText("desk");
-            assertThat(page.locator(".hops a[data-choose='equipment:desk'][aria-current]").first())
+            assertThat(page.locator(".hops a[data-choose='equipment:desk'][aria-current]")
+                            .first())
                     .isVisible();
             page.getByText("Its row in the tables").click();
             page.waitForURL(url -> url.contains("/table/equipment"));
@@ -212,7 +213,8 @@ class DrawingsInBrowserTest {
             page.mouse().click(begin[0], begin[1]);
             page.mouse().click(end[0], end[1]);
             double along = Math.hypot(
-                    to.x().metres() - from.x().metres(), to.y().metres() - from.y().metres());
+                    to.x().metres() - from.x().metres(),
+                    to.y().metres() - from.y().metres());
             assertThat(page.locator("#drawing-says"))
                     .containsText(String.format(java.util.Locale.ROOT, "%.2f m", along));
             page.locator("[data-hand=pathway]").click();
@@ -265,7 +267,12 @@ class DrawingsInBrowserTest {
             page.getByText("Put it there").click();
             assertThat(page.locator("svg [data-subject='equipment:lounge-sound']"))
                     .isVisible();
-            assertThat(hall.job().now().project().equipment().get("lounge-sound").unit())
+            assertThat(hall.job()
+                            .now()
+                            .project()
+                            .equipment()
+                            .get("lounge-sound")
+                            .unit())
                     .isEqualTo(9);
         }
     }
@@ -276,11 +283,13 @@ class DrawingsInBrowserTest {
             Visitor viewer = Visitor.of(hall, Role.VIEWER);
             String job = "/p/" + hall.job().id();
             String plan = viewer.get(job + "/venue?thing=place:lectern").body();
-            assertThat(plan).contains("data-subject=\"place:lectern\"").doesNotContain("data-hand=\"move\"", "id=\"move\"");
-            Map<String, String> moved =
-                    Map.of("place", "lectern", "x", "1 m", "y", "1 m", "z", "1 m", "base", "1");
+            assertThat(plan)
+                    .contains("data-subject=\"place:lectern\"")
+                    .doesNotContain("data-hand=\"move\"", "id=\"move\"");
+            Map<String, String> moved = Map.of("place", "lectern", "x", "1 m", "y", "1 m", "z", "1 m", "base", "1");
             assertThat(viewer.post(job + "/venue/place", moved).statusCode()).isEqualTo(403);
-            assertThat(viewer.get(job + "/signal/sheet.svg?system=sound").body()).contains("<svg", "lectern-mic");
+            assertThat(viewer.get(job + "/signal/sheet.svg?system=sound").body())
+                    .contains("<svg", "lectern-mic");
             assertThat(viewer.get(job + "/racks").body()).doesNotContain("put-unit");
             assertThat(hall.faults()).isEmpty();
         }

@@ -71,7 +71,19 @@ class RoutesTest {
             "id",
             "cell",
             "base",
-            "place", "x", "y", "z", "thing-id", "rack-id", "unit", "width", "depth", "from", "kind", "length", "along",
+            "place",
+            "x",
+            "y",
+            "z",
+            "thing-id",
+            "rack-id",
+            "unit",
+            "width",
+            "depth",
+            "from",
+            "kind",
+            "length",
+            "along",
             "bends");
 
     /** Who asks; null is somebody without a link. */
@@ -154,7 +166,9 @@ class RoutesTest {
         Matcher matcher = PARAMETER.matcher(path);
         String filled = matcher.replaceAll(
                 found -> Matcher.quoteReplacement(Visitor.encoded(odd(random)).replace(".", "%2E")));
-        return random.nextBoolean() ? filled : filled + "?before=" + Visitor.encoded(odd(random)) + "&about=" + Visitor.encoded(odd(random))
+        return random.nextBoolean()
+                ? filled
+                : filled + "?before=" + Visitor.encoded(odd(random)) + "&about=" + Visitor.encoded(odd(random))
                         + "&thing=" + Visitor.encoded(odd(random)) + "&t-id=" + Visitor.encoded(odd(random));
     }
 

@@ -16,6 +16,7 @@ import housewright.model.Ref;
 import housewright.model.Signal;
 import housewright.model.Stage;
 import housewright.model.Words;
+import housewright.signal.FeedProof;
 import housewright.signal.Present;
 import java.util.HashSet;
 import java.util.List;
@@ -48,6 +49,12 @@ public final class BoughtNotConnected implements Rule {
             return Stream.empty();
         }
         Set<String> joined = joined(evidence);
+        for (FeedProof proof : evidence.signals().proofs()) {
+            if (!proof.proven()) { // that it does not arrive is said already
+                proof.feed().from().forEach(ref -> add(joined, ref));
+                proof.feed().to().forEach(ref -> add(joined, ref));
+            }
+        }
         return bought.stream().filter(thing -> !joined.contains(thing.id())).map(BoughtNotConnected::finding);
     }
 

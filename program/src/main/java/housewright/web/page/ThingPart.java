@@ -119,8 +119,8 @@ public record ThingPart(
 
     private static List<Line> lines(Now now, Table table, Row row) {
         List<Line> lines = new ArrayList<>();
-        if (table == Table.EQUIPMENT) {
-            Equipment thing = now.project().equipment().get(row.id());
+        Equipment thing = now.project().equipment().get(row.id());
+        if (table == Table.EQUIPMENT && thing != null) {
             now.study().types().findModel(thing.model()).ifPresent(model -> {
                 if (model.name() != null) {
                     lines.add(new Line("Name", model.name()));
