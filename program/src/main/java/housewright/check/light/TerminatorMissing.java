@@ -20,7 +20,6 @@ import housewright.model.change.Change;
 import housewright.model.change.Section;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 

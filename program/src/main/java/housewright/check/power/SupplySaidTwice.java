@@ -19,7 +19,6 @@ import housewright.model.change.Section;
 import housewright.power.Supply;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
