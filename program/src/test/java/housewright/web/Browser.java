@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assumptions.abort;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType.LaunchOptions;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
 import java.io.File;
@@ -38,6 +39,9 @@ final class Browser implements AutoCloseable {
         }
     }
 
+    /** What a test waits for at most; a machine that builds beside it is slow, and that is no fault of a page. */
+    static final double MOST_MS = 60_000;
+
     /** Skips the test where there is no Chromium. */
     Browser() {
         Path chromium = find().orElseGet(() -> abort(
@@ -46,6 +50,7 @@ final class Browser implements AutoCloseable {
         Locale.setDefault(Locale.ROOT); // the driver's words go through the locale, which the tests' own has no i for
         this.playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+        PlaywrightAssertions.setDefaultAssertionTimeout(MOST_MS);
         this.browser = playwright
                 .chromium()
                 .launch(new LaunchOptions()

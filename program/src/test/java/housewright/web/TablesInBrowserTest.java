@@ -51,7 +51,7 @@ class TablesInBrowserTest {
 
     private Page comeIn(BrowserContext into) {
         Page opened = into.newPage();
-        opened.setDefaultTimeout(15_000);
+        opened.setDefaultTimeout(Browser.MOST_MS);
         opened.onConsoleMessage(message -> {
             if (message.type().equals("error") && !message.location().contains("favicon.ico")) {
                 troubles.add(message.text() + " " + message.location());
