@@ -4,6 +4,8 @@ import housewright.app.Demo;
 import housewright.app.OpenProject;
 import housewright.app.Opening;
 import housewright.app.ProjectFile;
+import housewright.app.ProjectStore;
+import housewright.app.ProjectStore.Backup;
 import housewright.app.ProjectStore.Kept;
 import housewright.app.Projects;
 import housewright.app.StoreException;
@@ -17,7 +19,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Locale;
 
 /** The list of projects, beginning one, and what holds for a whole project: undo, redo, export, live news. */
 final class ProjectPages {
@@ -32,6 +36,7 @@ final class ProjectPages {
                 Route.change("/projects", Need.LEAD, ProjectPages::begin),
                 Route.change("/projects/demo", Need.LEAD, ProjectPages::demo),
                 Route.change("/projects/file", Need.LEAD, ProjectPages::file),
+                Route.change("/backups", Need.LEAD, ProjectPages::backUp),
                 Route.change("/p/{project}/undo", Need.LEAD, ProjectPages::undo),
                 Route.change("/p/{project}/redo", Need.LEAD, ProjectPages::redo),
                 Route.page("/p/{project}/export", Need.LOOK, ProjectPages::export),
@@ -51,7 +56,8 @@ final class ProjectPages {
                 rows,
                 keptIn == null ? "in memory only, and gone when Housewright ends" : "in " + keptIn,
                 fileName,
-                errors);
+                errors,
+                visit.session.role.mayDoAll() && keptIn != null ? backups(visit, keptIn) : null);
         String title = rows.isEmpty() ? "Begin" : "Projects";
         visit.show(title, (output, frame) -> JteprojectsGenerated.render(output, null, frame, page));
     }
@@ -64,6 +70,35 @@ final class ProjectPages {
                 Dates.ago(kept.changedAt(), visit.common.projects().clock().instant(), visit.common.zone()),
                 kept.head(),
                 origin);
+    }
+
+    private static ProjectsPage.Backups backups(Visit visit, Path keptIn) throws StoreException {
+        ProjectStore store = visit.common.projects().store();
+        List<Backup> made = store.listBackups();
+        List<ProjectsPage.BackupRow> rows = made.stream()
+                .map(each -> new ProjectsPage.BackupRow(
+                        Dates.moment(LocalDateTime.ofInstant(each.at(), visit.common.zone())),
+                        size(each.bytes()),
+                        String.valueOf(each.file().getFileName())))
+                .toList();
+        String folder = made.isEmpty() ? "" : String.valueOf(made.getFirst().file().getParent());
+        return new ProjectsPage.Backups(
+                rows, folder, String.valueOf(keptIn.getFileName()), store.listRemarks(), !store.isReadOnly());
+    }
+
+    private static String size(long bytes) {
+        double kilobytes = bytes / 1000.0;
+        return kilobytes < 1000
+                ? String.format(Locale.ROOT, "%.0f kB", kilobytes)
+                : String.format(Locale.ROOT, "%.1f MB", kilobytes / 1000);
+    }
+
+    private static void backUp(Visit visit) throws StoreException {
+        Projects projects = visit.common.projects();
+        Backup made = projects.store().backUp(projects.clock().instant());
+        visit.goOn(
+                "/#backups",
+                new Session.Notice("Made the backup " + made.file().getFileName() + ".", false, false));
     }
 
     private static void begin(Visit visit) throws StoreException {

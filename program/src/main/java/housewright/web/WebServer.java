@@ -37,8 +37,10 @@ public final class WebServer implements AutoCloseable {
     private final Javalin javalin;
     private final Common common;
     private final Addresses addresses;
+    private final BackupClock backups;
 
-    private WebServer(Javalin javalin, Common common, Addresses addresses) {
+    private WebServer(Javalin javalin, Common common, Addresses addresses, BackupClock backups) {
+        this.backups = backups;
         this.javalin = javalin;
         this.common = common;
         this.addresses = addresses;
@@ -70,7 +72,8 @@ public final class WebServer implements AutoCloseable {
         Javalin javalin = Javalin.create(config -> configure(config, common, err));
         Thread.ofVirtual().name("warm").start(() -> warm(common));
         javalin.start(serving.share() ? "0.0.0.0" : "127.0.0.1", addresses.port());
-        return new WebServer(javalin, common, addresses);
+        BackupClock backups = BackupClock.start(projects.store(), projects.clock(), BackupClock.EVERY, err);
+        return new WebServer(javalin, common, addresses, backups);
     }
 
     /** Works out what the first page says, while the server starts and a browser opens. */
@@ -229,6 +232,7 @@ public final class WebServer implements AutoCloseable {
 
     @Override
     public void close() {
+        backups.close();
         common.live().close();
         javalin.stop();
     }

@@ -4,6 +4,7 @@
 import { choose } from "./choices.js";
 
 const PLAIN = 1;
+const NEW = "New"; // what an empty id of the row for a new one says
 let grid;
 let box;
 let beside;
@@ -45,9 +46,10 @@ export function start() {
 
 const rows = () => [...grid.tBodies[0].rows].filter((row) => row.dataset.row !== undefined);
 const cellOf = (target) => (target instanceof Element ? target.closest("#grid tbody :is(td, th), #grid tfoot :is(td, th)") : null);
-const text = (cell) => cell.dataset.typed ?? cell.querySelector(".t")?.textContent ?? "";
+const text = (cell) => cell.dataset.typed ?? (isNewId(cell) ? "" : (cell.querySelector(".t")?.textContent ?? ""));
 const rowId = (cell) => cell.parentElement.dataset.row;
 const isNew = (cell) => cell.parentElement.classList.contains("new");
+const isNewId = (cell) => cell.dataset.column === "id" && isNew(cell); // shows "New" until an id is typed
 const mayEdit = (cell) =>
     grid.dataset.edits === "yes" && cell.dataset.column !== "" && !cell.classList.contains("derived") && !cell.closest(".clash-row");
 const shown = (cell) => cell.offsetParent !== null;
@@ -168,7 +170,6 @@ function onClick(event) {
 
 function edit(cell, typed) {
     if (cell === null || !mayEdit(cell) || (editor !== null && editor.cell === cell)) return;
-    if (cell.dataset.column === "id" && isNew(cell)) return go(across(cell, 1));
     if (editor !== null) commit();
     const input = document.createElement("input");
     input.className = "cell";
@@ -243,6 +244,7 @@ function forget(cell) {
     cell.removeAttribute("aria-invalid");
     cell.removeAttribute("aria-describedby");
     delete cell.dataset.typed;
+    if (isNewId(cell)) cell.querySelector(".t").textContent = NEW;
     cell.querySelector(".error")?.remove();
 }
 
@@ -268,7 +270,7 @@ function send(cell, value, refocus = false) {
     forget(cell);
     const span = cell.querySelector(".t");
     cell.dataset.typed = value;
-    span.textContent = value;
+    span.textContent = value || (isNewId(cell) ? NEW : "");
     if (isNew(cell)) {
         queue = queue.then(() => sendNew(cell)).catch(failed);
         return;
@@ -294,25 +296,37 @@ function at(row, column) {
 async function sendNew(cell) {
     const row = cell.parentElement;
     const cells = Object.fromEntries(Object.entries(pending(row)).map(([key, each]) => [`c-${key}`, each]));
+    const id = text(row.cells[0]);
+    if (id) cells.id = id;
     if (Object.keys(cells).length === 0) return;
     const answer = await post("add", cells);
     if (answer.dataset.state !== "accepted") {
         const typed = new Set(Object.keys(cells));
         const errors = [...answer.querySelectorAll(".error")];
-        const own = errors.filter((error) => typed.has(`c-${error.dataset.column}`));
+        const own = errors.filter((error) => typed.has(`c-${error.dataset.column}`) || (id && ["id", ""].includes(error.dataset.column)));
         if (own.length === 0 && errors.length > 0) return say(`The new row also wants: ${errors.map((each) => each.dataset.column).join(", ")}.`);
         for (const error of own) error.dataset.row = "";
         return take(answer, cell);
     }
-    const focused = row.contains(document.activeElement) ? cellOf(document.activeElement).dataset.column : null;
+    const at = row.contains(document.activeElement) ? cellOf(document.activeElement) : null;
+    const typing = editor !== null && row.contains(editor.cell) ? close() : null;
+    const later = []; // what was typed while the answer was on its way belongs to the row that came of it
     for (const each of row.cells) {
+        const typed = each.dataset.typed;
+        if (typed && typed !== (isNewId(each) ? id : cells[`c-${each.dataset.column}`])) later.push([each.dataset.column, typed]);
         forget(each);
-        if (each.dataset.column && each.dataset.column !== "id") each.querySelector(".t").textContent = "";
+        if (each.dataset.column && !isNewId(each)) each.querySelector(".t").textContent = "";
     }
     const fresh = answer.querySelector("tbody tr");
     if (fresh) {
         grid.tBodies[0].append(fresh);
-        if (focused !== null) go([...fresh.cells].find((each) => each.dataset.column === focused));
+        grid.dataset.matching = String(Number(grid.dataset.matching) + 1);
+        // whoever went on along the row fills the rest in; whoever stayed has the next one to add
+        const like = (column) => [...fresh.cells].find((each) => each.dataset.column === column);
+        const on = at === null || at === cell ? at : like(at.dataset.column);
+        if (on) go(on);
+        if (on && typing !== null) edit(on, typing);
+        for (const [column, typed] of later) send(like(column), typed);
     }
     document.getElementById("nothing")?.remove();
     told(answer);
@@ -355,11 +369,11 @@ function take(answer, cell) {
     } else if (state === "conflict") {
         clash(answer, cell);
     } else if (state === "wrong") {
+        say(answer.querySelector(".error .wrong")?.textContent ?? "", true); // before the words move to their cells
         for (const error of [...answer.querySelectorAll(".error")]) {
             const own = cell.dataset.column === error.dataset.column || error.dataset.column === "" ? cell : null;
             wrong(own ?? at(error.dataset.row, error.dataset.column) ?? cell, error);
         }
-        say(answer.querySelector(".error .wrong")?.textContent ?? "", true);
     } else {
         cell.setAttribute("aria-invalid", "true");
         say(answer.querySelector(".says").textContent, true);
@@ -567,7 +581,11 @@ function onTool(event) {
     if (button === null) return;
     if ("new" in button.dataset) {
         if (matchMedia("(max-width: 760px)").matches) open("");
-        else go(grid.tFoot.rows[0].cells[1]) && edit(grid.tFoot.rows[0].cells[1]);
+        else {
+            const cell = grid.tFoot.rows[0].cells[grid.dataset.named ? 0 : 1];
+            go(cell);
+            edit(cell);
+        }
     } else if ("paste" in button.dataset) aside(`${grid.dataset.href}/paste`);
     else if ("duplicate" in button.dataset) batch("duplicate", { row: chosenIds(), times: document.getElementById("times").value });
     else if ("delete" in button.dataset) batch("delete", { row: chosenIds() });

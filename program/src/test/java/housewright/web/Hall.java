@@ -24,6 +24,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** A server with the demo in it, on a day some weeks before its first service; nothing of it is kept. */
 final class Hall implements AutoCloseable {
@@ -36,15 +37,22 @@ final class Hall implements AutoCloseable {
     final WebServer server;
     final ByteArrayOutputStream faults = new ByteArrayOutputStream();
 
+    private final boolean kept;
+
     private Hall(boolean share) {
+        this(share, null);
+    }
+
+    private Hall(boolean share, @Nullable Path where) {
+        kept = where != null;
         ProjectFiles files = new ProjectFiles(LIBRARY, new ByteArrayInputStream(new byte[0]));
         try {
-            this.folder = Files.createTempDirectory("housewright-hall-");
+            this.folder = where == null ? Files.createTempDirectory("housewright-hall-") : where;
             this.projects = new Projects(
                     SqliteStore.open(folder.resolve("projects.housewright"), TODAY), LIBRARY, files, () -> TODAY);
             this.server = WebServer.start(
                     projects,
-                    new Serving(0, true, share, LEAD.person(), null, null),
+                    new Serving(0, true, share, LEAD.person(), null, folder.resolve("projects.housewright")),
                     new PrintStream(faults, true, StandardCharsets.UTF_8));
         } catch (IOException | StoreException e) {
             throw new AssertionError(e);
@@ -53,6 +61,11 @@ final class Hall implements AutoCloseable {
 
     static Hall empty() {
         return new Hall(false);
+    }
+
+    /** What is in a folder already, or empty; it stays there. */
+    static Hall in(Path folder) {
+        return new Hall(false, folder);
     }
 
     static Hall demo() {
@@ -103,6 +116,9 @@ final class Hall implements AutoCloseable {
     public void close() {
         server.close();
         projects.store().close();
+        if (kept) {
+            return;
+        }
         try (Stream<Path> files = Files.walk(folder)) {
             files.sorted(Comparator.reverseOrder())
                     .forEach(path -> path.toFile().delete());

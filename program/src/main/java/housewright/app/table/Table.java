@@ -169,6 +169,14 @@ public enum Table {
         return holds;
     }
 
+    /** Whether people name its rows, such as rooms; others get a number, or the word for what they are. */
+    public boolean isNamed() {
+        return switch (this) {
+            case EQUIPMENT, CABLES, PATCH, PATHWAYS, NETWORK_SENDS, RADIO, QUESTIONS, ORDERS -> false;
+            case ROOMS, PLACES, CIRCUITS, FEEDS, PAIRS, PEOPLE, HIRES, EVENTS, FILES, TASKS -> true;
+        };
+    }
+
     Class<? extends Record> rowType() {
         return section != null ? section.type() : this == PATCH ? PatchRow.class : PairRow.class;
     }
