@@ -184,7 +184,8 @@ public final class HallGenerator {
     }
 
     private static Circuit renamed(Circuit c, UnaryOperator<String> id) {
-        return new Circuit(id.apply(c.id()), c.rating(), c.voltage(), names(c.places(), id), c.dimmed(), c.phase(), c.remarks());
+        return new Circuit(
+                id.apply(c.id()), c.rating(), c.voltage(), names(c.places(), id), c.dimmed(), c.phase(), c.remarks());
     }
 
     private static Equipment renamed(Equipment e, UnaryOperator<String> id) {

@@ -75,8 +75,7 @@ public class StoreBenchmark {
                     "x%d: document of %d bytes, store of %d bytes after %d revisions%n",
                     times, document.length(), Files.size(file), head);
             store = SqliteStore.open(file, START);
-            page = FileChannel.open(
-                    folder.resolve("page"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+            page = FileChannel.open(folder.resolve("page"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
         }
 
         void appendOne() throws StoreException {

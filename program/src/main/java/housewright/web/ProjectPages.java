@@ -81,7 +81,8 @@ final class ProjectPages {
                         size(each.bytes()),
                         String.valueOf(each.file().getFileName())))
                 .toList();
-        String folder = made.isEmpty() ? "" : String.valueOf(made.getFirst().file().getParent());
+        String folder =
+                made.isEmpty() ? "" : String.valueOf(made.getFirst().file().getParent());
         return new ProjectsPage.Backups(
                 rows, folder, String.valueOf(keptIn.getFileName()), store.listRemarks(), !store.isReadOnly());
     }
@@ -97,8 +98,7 @@ final class ProjectPages {
         Projects projects = visit.common.projects();
         Backup made = projects.store().backUp(projects.clock().instant());
         visit.goOn(
-                "/#backups",
-                new Session.Notice("Made the backup " + made.file().getFileName() + ".", false, false));
+                "/#backups", new Session.Notice("Made the backup " + made.file().getFileName() + ".", false, false));
     }
 
     private static void begin(Visit visit) throws StoreException {

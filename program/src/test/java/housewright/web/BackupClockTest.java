@@ -138,7 +138,9 @@ class BackupClockTest {
             Visitor lead = Visitor.of(hall, Role.LEAD);
             assertThat(lead.get("/").body()).contains("None is made yet.").contains("How to go back to a backup");
             assertThat(lead.post("/backups", Map.of()).statusCode()).isEqualTo(303);
-            assertThat(lead.get("/").body()).contains("Made the backup 2027-02-10T090000Z.db").contains("projects-backups");
+            assertThat(lead.get("/").body())
+                    .contains("Made the backup 2027-02-10T090000Z.db")
+                    .contains("projects-backups");
             Visitor helper = Visitor.of(hall, Role.HELPER);
             assertThat(helper.get("/").body()).doesNotContain("backup");
             assertThat(helper.post("/backups", Map.of()).statusCode()).isEqualTo(403);

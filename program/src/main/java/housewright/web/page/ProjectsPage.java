@@ -12,7 +12,11 @@ import org.jspecify.annotations.Nullable;
  * @param backups null for whoever may not make them, and where nothing is kept
  */
 public record ProjectsPage(
-        List<Row> rows, String keptIn, String fileName, List<String> errors, @Nullable Backups backups) {
+        List<Row> rows,
+        String keptIn,
+        String fileName,
+        List<String> errors,
+        @Nullable Backups backups) {
     public ProjectsPage {
         rows = List.copyOf(rows);
         errors = List.copyOf(errors);
@@ -26,8 +30,7 @@ public record ProjectsPage(
      * @param remarks why the last one failed, and the like
      * @param mayMake false where the store can only be looked at
      */
-    public record Backups(
-            List<BackupRow> rows, String folder, String store, List<String> remarks, boolean mayMake) {
+    public record Backups(List<BackupRow> rows, String folder, String store, List<String> remarks, boolean mayMake) {
         public Backups {
             rows = List.copyOf(rows);
             remarks = List.copyOf(remarks);
