@@ -278,19 +278,29 @@ function send(cell, value, refocus = false) {
     cell.setAttribute("aria-busy", "true");
     const fields = { column: cell.dataset.column, text: value };
     queue = queue.then(async () => {
-        const targets = rowsFor(cell);
+        const targets = rowsFor(now(cell));
         const row = targets.map((each) => each.dataset.row);
         const base = Math.min(...targets.map((each) => Number(each.dataset.base)));
         const answer = await post("set", { ...fields, row, base });
-        cell.removeAttribute("aria-busy");
-        take(answer, cell);
+        const here = now(cell);
+        here.removeAttribute("aria-busy");
+        take(answer, here);
         if (refocus) go(at(answer.dataset.was || row[0], fields.column) ?? at(row[0], fields.column));
     }).catch(failed);
 }
 
+const like = (row, column) => [...row.cells].find((cell) => cell.dataset.column === column);
+
 function at(row, column) {
     const line = rows().find((each) => each.dataset.row === row);
-    return line ? [...line.cells].find((cell) => cell.dataset.column === column) : null;
+    return line ? like(line, column) : null;
+}
+
+/** Where a cell is now: its row may have been shown anew since somebody typed in it. */
+function now(cell) {
+    let row = cell.parentElement;
+    while (row.shownAs) row = row.shownAs;
+    return row === cell.parentElement ? cell : (like(row, cell.dataset.column) ?? cell);
 }
 
 async function sendNew(cell) {
@@ -322,11 +332,10 @@ async function sendNew(cell) {
         grid.tBodies[0].append(fresh);
         grid.dataset.matching = String(Number(grid.dataset.matching) + 1);
         // whoever went on along the row fills the rest in; whoever stayed has the next one to add
-        const like = (column) => [...fresh.cells].find((each) => each.dataset.column === column);
-        const on = at === null || at === cell ? at : like(at.dataset.column);
+        const on = at === null || at === cell ? at : like(fresh, at.dataset.column);
         if (on) go(on);
         if (on && typing !== null) edit(on, typing);
-        for (const [column, typed] of later) send(like(column), typed);
+        for (const [column, typed] of later) send(like(fresh, column), typed);
     }
     document.getElementById("nothing")?.remove();
     told(answer);
@@ -393,17 +402,26 @@ function replace(id, fresh) {
     if (!old) return;
     const focused = old.contains(document.activeElement) ? cellOf(document.activeElement)?.dataset.column : null;
     if (editor !== null && old.contains(editor.cell)) return void (old.dataset.base = fresh.dataset.base);
-    for (const cell of old.querySelectorAll("[aria-invalid]")) {
-        const like = [...fresh.cells].find((each) => each.dataset.column === cell.dataset.column);
+    carry(old, fresh);
+    old.replaceWith(fresh);
+    if (focused !== null) go(like(fresh, focused));
+}
+
+const isOlder = (fresh, old) => Number(fresh.dataset.base) < Number(old.dataset.base);
+
+/** What was typed in a row and is wrong, or on its way to the server, goes on in the row that is shown for it. */
+function carry(old, fresh) {
+    for (const cell of old.querySelectorAll("[aria-invalid], [aria-busy]")) {
+        const next = like(fresh, cell.dataset.column);
         const error = cell.querySelector(".error");
-        if (!like || !error) continue;
-        like.dataset.typed = cell.dataset.typed;
-        like.querySelector(".t").textContent = cell.dataset.typed ?? "";
-        wrong(like, error);
+        if (!next || !(error || cell.hasAttribute("aria-busy"))) continue;
+        next.dataset.typed = cell.dataset.typed;
+        next.querySelector(".t").textContent = cell.dataset.typed ?? "";
+        if (cell.hasAttribute("aria-busy")) next.setAttribute("aria-busy", "true");
+        if (error) wrong(next, error);
     }
     if (old.classList.contains("chosen")) tick(fresh);
-    old.replaceWith(fresh);
-    if (focused !== null) go([...fresh.cells].find((cell) => cell.dataset.column === focused));
+    old.shownAs = fresh;
 }
 
 function clash(answer, cell) {
@@ -492,9 +510,14 @@ async function reload(least, upTo) {
     const turn = ++asked;
     const part = await fetched(0, Math.min(1000, Math.max(100, least)), upTo);
     if (part === null || turn !== asked || (editor !== null && upTo === undefined)) return;
-    const chosen = new Set([...chosenIds(), ...made]);
+    const old = new Map(rows().map((row) => [row.dataset.row, row]));
+    // an edit may have been answered while these rows were on their way
+    if ([...old.values()].some((row) => Number(part.dataset.revision) < Number(row.dataset.base))) return reload(least, upTo);
+    for (const fresh of part.tBodies[0].rows) {
+        if (old.has(fresh.dataset.row)) carry(old.get(fresh.dataset.row), fresh);
+        if (made.has(fresh.dataset.row)) tick(fresh);
+    }
     grid.tBodies[0].replaceChildren(...part.tBodies[0].rows);
-    for (const row of rows()) if (chosen.has(row.dataset.row)) tick(row);
     Object.assign(grid.dataset, part.dataset);
     if (!grid.querySelector("[tabindex='0']")) keep(lines()[0]?.cells[0] ?? null);
     counts();
@@ -525,9 +548,12 @@ async function refresh() {
     const part = await fetched(top, 80);
     if (part === null) return;
     if (part.dataset.total !== grid.dataset.total && editor === null && !grid.querySelector("[aria-invalid]")) return reload(all.length);
+    const shownNow = new Map(rows().map((row) => [row.dataset.row, row]));
     for (const fresh of [...part.tBodies[0].rows]) {
-        const old = all.find((row) => row.dataset.row === fresh.dataset.row);
-        if (old && !same(old, fresh) && !old.nextElementSibling?.classList.contains("clash-row") && !old.querySelector("[aria-busy]")) replace(fresh.dataset.row, fresh);
+        const old = shownNow.get(fresh.dataset.row);
+        if (!old || isOlder(fresh, old) || old.nextElementSibling?.classList.contains("clash-row") || old.querySelector("[aria-busy]")) continue;
+        if (same(old, fresh)) old.dataset.base = fresh.dataset.base;
+        else replace(fresh.dataset.row, fresh);
     }
 }
 

@@ -3,9 +3,11 @@ package housewright.web;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
 import housewright.app.OpenProject;
 import housewright.model.Project;
@@ -319,6 +321,55 @@ class TablesInBrowserTest {
             // and the first window sees it without being asked
             assertThat(cell("C101", "note")).containsText("theirs second");
             troubles.removeIf(trouble -> trouble.contains("net::ERR_FAILED"));
+        }
+    }
+
+    @Test
+    void aHandQuickerThanTheServerIsNotTakenForSomebodyElse() {
+        go("/cables");
+        List<Route> held = new ArrayList<>();
+        page.route("**/set", held::add);
+        cell("C101", "to").focus();
+        page.keyboard().type("floor-left.front-4");
+        page.keyboard().press("Enter");
+        cell("C101", "note").focus();
+        page.keyboard().type("typed meanwhile");
+        page.keyboard().press("Enter");
+        page.waitForCondition(() -> held.size() == 1);
+        held.getFirst().resume();
+        page.waitForCondition(() -> held.size() == 2);
+        assertThat(cell("C101", "note")).containsText("typed meanwhile");
+        held.getLast().resume();
+        says("Set note of C101");
+        assertThat(project().cables().get("C101").to().text()).isEqualTo("floor-left.front-4");
+        assertThat(project().cables().get("C101").remarks().note()).isEqualTo("typed meanwhile");
+    }
+
+    @Test
+    void rowsThatComeLateDoNotPutBackWhatWasEditedSince() {
+        go("/cables");
+        List<Route> held = new ArrayList<>();
+        page.route("**/rows?*", held::add);
+        page.evaluate("document.dispatchEvent(new Event('refreshed'))");
+        page.waitForCondition(() -> !held.isEmpty());
+        APIResponse late = held.getFirst().fetch();
+        cell("C101", "note").focus();
+        page.keyboard().type("first");
+        page.keyboard().press("Enter");
+        says("Set note of C101");
+        held.getFirst().fulfill(new Route.FulfillOptions().setResponse(late));
+        page.waitForTimeout(200);
+        assertThat(cell("C101", "note")).containsText("first");
+        page.unroute("**/rows?*");
+        cell("C101", "note").focus();
+        page.keyboard().press("F2");
+        page.keyboard().type(" and second");
+        page.keyboard().press("Enter");
+        assertThat(cell("C101", "note")).containsText("second");
+        page.waitForCondition(
+                () -> project().cables().get("C101").remarks().note().contains("second"));
+        for (Route each : held.subList(1, held.size())) {
+            each.resume();
         }
     }
 

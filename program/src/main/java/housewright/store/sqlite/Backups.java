@@ -6,8 +6,10 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
@@ -81,7 +83,7 @@ final class Backups {
             for (Path file : files.toList()) {
                 Optional<Instant> at = madeAt(file);
                 if (at.isPresent()) {
-                    found.add(new Backup(file, at.get(), Files.size(file)));
+                    attributesOf(file).ifPresent(each -> found.add(new Backup(file, at.get(), each.size())));
                 }
             }
             found.sort(Comparator.comparing(Backup::at)
@@ -189,10 +191,23 @@ final class Backups {
         try (Stream<Path> files = Files.list(folder)) {
             for (Path each : files.toList()) {
                 if (String.valueOf(each.getFileName()).startsWith(UNFINISHED)
-                        && Files.getLastModifiedTime(each).toInstant().isBefore(now.minus(AT_MOST_EVERY))) {
+                        && attributesOf(each)
+                                .filter(file -> file.lastModifiedTime()
+                                        .toInstant()
+                                        .isBefore(now.minus(AT_MOST_EVERY)))
+                                .isPresent()) {
                     deleteQuietly(each);
                 }
             }
+        }
+    }
+
+    /** Empty when another process has named or dropped the file since it was listed. */
+    private static Optional<BasicFileAttributes> attributesOf(Path file) throws IOException {
+        try {
+            return Optional.of(Files.readAttributes(file, BasicFileAttributes.class));
+        } catch (NoSuchFileException e) {
+            return Optional.empty();
         }
     }
 
