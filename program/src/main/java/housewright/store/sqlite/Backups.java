@@ -192,9 +192,8 @@ final class Backups {
             for (Path each : files.toList()) {
                 if (String.valueOf(each.getFileName()).startsWith(UNFINISHED)
                         && attributesOf(each)
-                                .filter(file -> file.lastModifiedTime()
-                                        .toInstant()
-                                        .isBefore(now.minus(AT_MOST_EVERY)))
+                                .filter(file ->
+                                        file.lastModifiedTime().toInstant().isBefore(now.minus(AT_MOST_EVERY)))
                                 .isPresent()) {
                     deleteQuietly(each);
                 }
