@@ -115,7 +115,12 @@ final class ProjectPages {
             return;
         }
         OpenProject job = visit.common.projects().begin(name, visit.author());
-        visit.goOn(Visit.home(job), null);
+        String with = visit.field("with");
+        visit.goOn(
+                List.of("list", "paste").contains(with)
+                        ? Visit.home(job) + "/equipment?begin=" + with
+                        : Visit.home(job),
+                null);
     }
 
     private static void demo(Visit visit) throws StoreException {

@@ -42,9 +42,12 @@ final class Said {
             words.append('\n')
                     .append(clash.subject())
                     .append(" is now ")
-                    .append(clash.kept() == null ? "gone" : clash.kept())
+                    .append(clash.kept() == null ? "gone" : clash.kept().isEmpty() ? "empty" : clash.kept())
                     .append("; yours was ")
-                    .append(clash.yours() == null ? "to take it away" : clash.yours());
+                    .append(
+                            clash.yours() == null
+                                    ? "to take it away"
+                                    : clash.yours().isEmpty() ? "empty" : clash.yours());
         }
         return words.toString();
     }

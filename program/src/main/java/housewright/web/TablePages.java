@@ -457,6 +457,6 @@ final class TablePages {
     }
 
     private static String gone(@Nullable String text) {
-        return text == null ? "not there" : text;
+        return text == null ? "not there" : text.isEmpty() ? "empty" : text;
     }
 }

@@ -16,6 +16,7 @@ export function choose(input, ask) {
     input.setAttribute("aria-controls", "choices");
     input.setAttribute("aria-expanded", "false");
     input.addEventListener("input", () => {
+        if (open) narrow();
         clearTimeout(timer);
         timer = setTimeout(look, 60);
     });
@@ -39,6 +40,20 @@ export function choose(input, ask) {
         input.setAttribute("aria-expanded", "true");
         input.removeAttribute("aria-activedescendant");
         place();
+    }
+
+    /** What no longer matches is not offered while the server is asked anew: a quick hand would choose it. */
+    function narrow() {
+        const words = input.value.toLowerCase().split(/\s+/);
+        const items = [...list.children].filter((item) => {
+            const said = `${item.dataset.text} ${item.textContent}`.toLowerCase();
+            return words.every((word) => said.includes(word));
+        });
+        at = -1;
+        input.removeAttribute("aria-activedescendant");
+        for (const item of items) item.removeAttribute("aria-selected");
+        list.replaceChildren(...items);
+        if (items.length === 0) close();
     }
 
     function place() {

@@ -40,6 +40,11 @@ export function start() {
     if (first) first.tabIndex = 0;
     counts();
     toHash();
+    const begin = new URLSearchParams(location.search).get("begin");
+    if (begin) {
+        history.replaceState(null, "", location.pathname); // once, not on each reload
+        document.querySelector(begin === "paste" ? "[data-paste]" : "[data-new]")?.click();
+    }
 }
 
 /* Cells */

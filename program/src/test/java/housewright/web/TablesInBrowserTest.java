@@ -374,6 +374,22 @@ class TablesInBrowserTest {
     }
 
     @Test
+    void aNewProjectBeginsWithAListOrASpreadsheet() {
+        page.navigate(hall.origin() + "/");
+        page.locator("#name").fill("Mill hall");
+        page.locator("button[value=list]").click();
+        assertThat(page.locator("#grid tfoot input")).isFocused();
+        page.keyboard().type("mic-dynamic-voc");
+        page.locator("#choices li[data-text='mic-dynamic-vocal']").click();
+        page.keyboard().press("Enter");
+        says("Added microphone");
+        page.navigate(hall.origin() + "/");
+        page.locator("#name").fill("Chapel hall");
+        page.locator("button[value=paste]").click();
+        assertThat(page.locator("#beside textarea")).isFocused();
+    }
+
+    @Test
     void aPatchIsEditedAsRows() {
         go("/patch");
         Locator first = page.locator("#grid tbody tr").first();
