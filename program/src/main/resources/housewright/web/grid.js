@@ -702,7 +702,7 @@ function put(html) {
     const part = new DOMParser().parseFromString(html, "text/html");
     beside.replaceChildren(...part.body.childNodes);
     beside.hidden = false;
-    (beside.querySelector("textarea, [data-close]") ?? beside).focus();
+    ["[data-take-rows]:enabled", ".paste-form textarea", "[data-close]"].reduce((found, each) => found ?? beside.querySelector(each), null)?.focus();
 }
 
 function shut() {
