@@ -69,10 +69,13 @@ class LiveInBrowserTest {
             questions.navigate(hall.origin() + job + "/questions");
             questions.locator("#answer-q7 summary").click();
             questions.locator("#text-q7").fill("A power supply, I think");
+            Locator waiting = questions.locator("[id='count-" + job + "/questions']");
+            String before = waiting.textContent();
             hall.edit(Hall.LEAD, "Took C101 out", new Change.Drop(Section.CABLES, "C101"));
             assertThat(page.locator("h1")).containsText("does not arrive");
             hall.edit(Hall.LEAD, "Asked nothing more", new Change.Drop(Section.QUESTIONS, "q8"));
             assertThat(questions.locator("h1")).containsText("2 questions");
+            assertThat(waiting).not().hasText(before);
             assertThat(questions.locator("#text-q7")).hasValue("A power supply, I think");
         }
     }
