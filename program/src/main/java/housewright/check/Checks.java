@@ -22,8 +22,12 @@ public final class Checks {
         List<Finding> all = new ArrayList<>();
         List<RuleFailure> failures = new ArrayList<>();
         for (Rule rule : rules) {
+            List<Finding> found = new ArrayList<>();
             try {
-                all.addAll(rule.check(evidence).toList());
+                rule.check(evidence)
+                        .map(finding -> finding.under(evidence.ruleSet()))
+                        .forEach(found::add);
+                all.addAll(found);
             } catch (RuntimeException e) {
                 failures.add(new RuleFailure(rule.card().id(), said(e)));
             }

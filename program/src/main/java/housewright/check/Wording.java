@@ -11,6 +11,9 @@ import java.util.stream.Collectors;
 public final class Wording {
     private static final double INCH = 0.0254;
 
+    /** The international avoirdupois pound, exact. */
+    private static final double POUND = 0.45359237;
+
     private Wording() {}
 
     /** The names, or as many as are named and how many more there are. */
@@ -31,6 +34,13 @@ public final class Wording {
     /** "3 things", "1 thing". */
     public static String counted(int count, String one, String many) {
         return count + " " + (count == 1 ? one : many);
+    }
+
+    /** "21.5 kg", or "47.4 lb" where the project works by US rules. */
+    public static String weight(Evidence evidence, double kilograms) {
+        boolean us = evidence.ruleSet() == RuleSet.US;
+        return String.format(Locale.ROOT, us ? "%.1f lb" : "%.1f kg", us ? kilograms / POUND : kilograms)
+                .replace(".0 ", " ");
     }
 
     /** "1.50 m" or "59 mm", and "4 ft 11 in" or "2.3 in" where the project works by US rules. */

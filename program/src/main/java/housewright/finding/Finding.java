@@ -1,5 +1,6 @@
 package housewright.finding;
 
+import housewright.model.RuleSet;
 import housewright.model.Stage;
 import java.util.Comparator;
 import java.util.List;
@@ -41,5 +42,13 @@ public record Finding(
         if (severity != Severity.NOTE && fixes.isEmpty()) {
             throw new IllegalArgumentException("A finding of " + rule + " that wants settling says how");
         }
+    }
+
+    /** The same, resting on what applies under a set of rules. */
+    public Finding under(RuleSet set) {
+        Source applies = source.in(set);
+        return applies.equals(source)
+                ? this
+                : new Finding(rule, severity, due, subjects, message, evidence, applies, fixes);
     }
 }

@@ -18,6 +18,10 @@ public record LightData(
 
         @Doc("Intensity in the middle") @Nullable Intensity peak,
         @Doc("Colour of white, where fixed") @Nullable ColourTemperature white,
+
+        @Doc("Gives white from warm to cold, and no other colour")
+        boolean tunableWhite,
+
         @Doc("Needs a dimmer") boolean dimmed) {
     public LightData {
         modes = Ordered.copy(modes);

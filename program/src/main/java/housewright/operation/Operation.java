@@ -145,7 +145,7 @@ public final class Operation {
             if (each.model() != null
                     && SHUT_DOWN_FIRST.contains(each.model().kind())
                     && each.model().battery() == null) {
-                masters(each.id()).forEach(master -> cuts.add(new Cut(each.id(), master)));
+                masters(each.id(), true).forEach(master -> cuts.add(new Cut(each.id(), master)));
             }
         }
         return cuts;
@@ -222,10 +222,18 @@ public final class Operation {
 
     /** What switches its supply for a group, itself left out, the nearest first: all must be on. */
     private List<String> masters(String thing) {
+        return masters(thing, false);
+    }
+
+    /** @param cut only those that cut it: behind a UPS it runs on */
+    private List<String> masters(String thing, boolean cut) {
         List<String> masters = new ArrayList<>();
         Set<String> seen = new HashSet<>();
         for (String at = suppliedBy.get(thing); at != null && seen.add(at); at = suppliedBy.get(at)) {
             Present by = things.get(at);
+            if (cut && by != null && by.model() != null && by.model().kind() == Kind.UPS) {
+                break;
+            }
             if (by != null && isMaster(by.model())) {
                 masters.add(at);
             }

@@ -12,6 +12,7 @@ import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.finding.Value;
 import housewright.model.Pathway;
+import housewright.model.PathwayKind;
 import housewright.model.RuleSet;
 import housewright.model.Stage;
 import java.util.ArrayList;
@@ -29,14 +30,20 @@ public final class ConduitOverfull implements Rule {
     static final Limit ONE = Limit.most("fill by one cable (US)", 53, "%");
     static final Limit TWO = Limit.most("fill by two (US)", 31, "%");
     static final Limit MORE = Limit.most("fill by three and more (US)", 40, "%");
+    static final Limit NIPPLE = Limit.most("fill of conduit up to 24 in between boxes (US)", 60, "%");
 
     private static final Card CARD = new Card(
             "conduit-overfull",
             "Does what lies in every conduit leave room to pull it?",
             Set.of(Severity.FIX),
-            new Source.Published("IET On-Site Guide space factor; NFPA 70 (NEC), as quoted", "chapter 9, table 1"),
+            new Source.ByRuleSet(
+                    new Source.Published("IET On-Site Guide, as quoted", "space factor"),
+                    new Source.Published("NFPA 70 (NEC), as quoted", "chapter 9, table 1 and note 4 to it")),
             Stage.DESIGN,
-            List.of(SPACE_FACTOR, ONE, TWO, MORE));
+            List.of(SPACE_FACTOR, ONE, TWO, MORE, NIPPLE));
+
+    /** A conduit no longer than 24 in is a nipple (note 4); it must lie between boxes, which the pathway does not say. */
+    private static final double NIPPLE_M = 0.6096;
 
     @Override
     public Card card() {
@@ -60,7 +67,7 @@ public final class ConduitOverfull implements Rule {
                 }
             }
             Fill fill = Fill.of(pathway.bore().metres() * 1000, diameters);
-            double limit = limit(evidence, fill.cables());
+            double limit = limit(evidence, pathway, fill.cables());
             if (fill.share() * 100 > limit) {
                 findings.add(finding(pathway, cables, fill, limit));
             }
@@ -68,9 +75,15 @@ public final class ConduitOverfull implements Rule {
         return findings.stream();
     }
 
-    private static double limit(Evidence evidence, int cables) {
+    private static double limit(Evidence evidence, Pathway pathway, int cables) {
         if (evidence.ruleSet() == RuleSet.METRIC_EU) {
             return evidence.limit(CARD, SPACE_FACTOR);
+        }
+        boolean nipple = pathway.kind() == PathwayKind.CONDUIT
+                && pathway.length() != null
+                && pathway.length().metres() <= NIPPLE_M + 1e-9;
+        if (nipple) {
+            return NIPPLE.value();
         }
         return (cables == 1 ? ONE : cables == 2 ? TWO : MORE).value();
     }

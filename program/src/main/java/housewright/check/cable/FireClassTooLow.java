@@ -33,8 +33,9 @@ public final class FireClassTooLow implements Rule {
             "fire-class-too-low",
             "Does the sheath of every cable say the fire class that its space asks for?",
             Set.of(Severity.FIX, Severity.NOTE),
-            new Source.Published(
-                    "NFPA 70 (NEC) 800.113 and 800.154, as quoted; in Europe EN 50575 with BS 6701, from memory", ""),
+            new Source.ByRuleSet(
+                    new Source.FromMemory("EN 50575 with BS 6701"),
+                    new Source.Published("NFPA 70 (NEC), as quoted", "800.113 and 800.154")),
             Stage.DESIGN);
 
     private static final Set<PathwayKind> VOIDS = Set.of(PathwayKind.CEILING_VOID, PathwayKind.FLOOR_VOID);

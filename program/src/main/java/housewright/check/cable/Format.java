@@ -30,7 +30,8 @@ record Format(VideoFormat used, boolean house, VideoFormat least, VideoFormat mo
             return house == null ? Optional.empty() : Optional.of(new Format(house, true, house, house));
         }
         if (house != null && common.contains(house)) {
-            return Optional.of(new Format(house, true, house, house));
+            return Optional.of(new Format(
+                    house, true, house, common.stream().max(BY_PIXELS).orElse(house)));
         }
         Optional<VideoFormat> least = common.stream().min(BY_PIXELS);
         return least.map(lowest -> new Format(

@@ -34,9 +34,9 @@ public final class MainsBesideSignal implements Rule {
             "mains-beside-signal",
             "Is signal cable far enough from the mains it runs beside?",
             Set.of(Severity.FIX, Severity.NOTE),
-            new Source.Published(
-                    "EN 50174-2:2000, BS 6701 and NFPA 70 (NEC), as quoted",
-                    "table 1 of the first, 800.133(A)(2) of the last"),
+            new Source.ByRuleSet(
+                    new Source.Published("EN 50174-2:2000 and BS 6701, as quoted", "table 1 of the first"),
+                    new Source.Published("NFPA 70 (NEC), as quoted", "800.133(A)(2)")),
             Stage.DESIGN,
             List.of(SAFE, UNSCREENED));
 

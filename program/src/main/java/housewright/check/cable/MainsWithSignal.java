@@ -27,7 +27,8 @@ public final class MainsWithSignal implements Rule {
             "mains-with-signal",
             "Is mains cable kept out of every conduit and trunking that signal cable lies in?",
             Set.of(Severity.STOP, Severity.FIX),
-            new Source.FromMemory("NFPA 70 (NEC) 725.136"),
+            new Source.ByRuleSet(
+                    new Source.FromMemory("BS 7671 528.1 and BS 6701"), new Source.FromMemory("NFPA 70 (NEC) 725.136")),
             Stage.SURVEY);
 
     @Override

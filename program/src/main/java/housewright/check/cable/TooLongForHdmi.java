@@ -2,6 +2,7 @@ package housewright.check.cable;
 
 import housewright.cable.Lead;
 import housewright.cable.Line;
+import housewright.cable.Plug;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -63,7 +64,7 @@ public final class TooLongForHdmi implements Rule {
         Format format = Format.of(evidence, line).orElse(null);
         double limit = reach(evidence, line, format == null ? null : format.used());
         if (metres <= limit) {
-            return Optional.empty();
+            return format == null ? Optional.empty() : chosen(evidence, line, metres, format);
         }
         boolean sure = format == null || format.house() || metres > reach(evidence, line, format.least());
         String message = Said.tooLong(line, metres - limit) + "HDMI"
@@ -86,6 +87,26 @@ public final class TooLongForHdmi implements Rule {
                 message,
                 List.of(new Value("length", metres, limit, "m")),
                 fixes));
+    }
+
+    /** Both ends do more than the run carries, and by themselves they agree on the most that both do. */
+    private static Optional<Finding> chosen(Evidence evidence, Line line, double metres, Format format) {
+        double limit = reach(evidence, line, format.most());
+        Plug source = line.source();
+        if (metres <= limit || source == null) {
+            return Optional.empty();
+        }
+        String sender = source.at().saidPort();
+        return Optional.of(CARD.finding(
+                Severity.NOTE,
+                Said.subjects(line.ids()),
+                Said.some(line.ids()) + " is good for " + format.used().text() + " and too long for "
+                        + format.most().text() + ", which both its ends do: " + Said.length(line) + ", "
+                        + Said.metres(limit) + " is the limit on " + Said.types(line)
+                        + ". Left to themselves they choose the most that both do, and the picture drops out.",
+                List.of(new Value("length", metres, limit, "m")),
+                List.of(Fix.of("Set " + sender + " to " + format.used().text()
+                        + ", and write it on the card; or take active optical cable."))));
     }
 
     private static double reach(Evidence evidence, Line line, @Nullable VideoFormat format) {

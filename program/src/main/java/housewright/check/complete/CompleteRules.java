@@ -17,6 +17,7 @@ public final class CompleteRules {
                 new StruckStillNeeded(),
                 new ComputerNotCopied(),
                 new InNoOrder(),
+                new ComesTooLate(),
                 new PasswordNotNoted(),
                 new LicenceNotNoted(),
                 new FirmwareNotNoted(),

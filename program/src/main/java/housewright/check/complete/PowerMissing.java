@@ -10,6 +10,7 @@ import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.finding.Value;
 import housewright.model.Equipment;
+import housewright.model.Kind;
 import housewright.model.Model;
 import housewright.model.NamePattern;
 import housewright.model.Port;
@@ -65,7 +66,7 @@ public final class PowerMissing implements Rule {
         Equipment equipment = thing.equipment();
         Model model = thing.model();
         if (model == null
-                || model.battery() != null
+                || (model.battery() != null && model.kind() != Kind.UPS)
                 || model.poe() != null
                 || equipment.partOf() != null
                 || equipment.runsOn() != null

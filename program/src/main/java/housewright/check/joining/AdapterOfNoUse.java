@@ -9,6 +9,7 @@ import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.model.Adapter;
+import housewright.model.Connector;
 import housewright.model.Signal;
 import housewright.model.Stage;
 import java.util.ArrayList;
@@ -46,12 +47,20 @@ public final class AdapterOfNoUse implements Rule {
             for (Adapter adapter : all) {
                 if (!adapter.carries().isEmpty() && !adapter.carries().containsAll(carried)) {
                     findings.add(notMadeFor(lead, adapter, carried));
-                } else if (fits && bothEndsKnown(lead) && isIdle(lead, all, adapter)) {
+                } else if (fits && bothEndsKnown(lead) && !hasSupplyOfItsOwn(lead) && isIdle(lead, all, adapter)) {
                     findings.add(idle(evidence, lead, adapter));
                 }
             }
         }
         return findings.stream();
+    }
+
+    /** Whether its supply is a plug-top or has an inlet, and so what goes between, its type does not say. */
+    private static boolean hasSupplyOfItsOwn(Lead lead) {
+        return Ends.isOwn(lead)
+                && lead.joints().stream()
+                        .flatMap(joint -> joint.plugs().stream())
+                        .anyMatch(plug -> Ends.socket(plug) == Connector.ADAPTER);
     }
 
     private static boolean isIdle(Lead lead, List<Adapter> all, Adapter adapter) {

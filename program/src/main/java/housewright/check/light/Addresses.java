@@ -23,13 +23,23 @@ final class Addresses {
      * footprint, or the universe is full.
      */
     static List<Change> anew(Evidence evidence, List<Receiver> movers) {
+        Integer universe = movers.getFirst().universe();
+        return anew(
+                evidence,
+                movers,
+                evidence.lights().receivers().stream()
+                        .filter(each -> Objects.equals(universe, each.universe()))
+                        .toList());
+    }
+
+    /** The same, of a universe that these are in. */
+    static List<Change> anew(Evidence evidence, List<Receiver> movers, List<Receiver> universe) {
         Lights lights = evidence.lights();
         boolean[] taken = new boolean[Receiver.SLOTS + 1];
         Set<String> moving = new HashSet<>();
         movers.forEach(each -> moving.add(each.id()));
-        Integer universe = movers.getFirst().universe();
-        for (Receiver each : lights.receivers()) {
-            if (!moving.contains(each.id()) && Objects.equals(universe, each.universe())) {
+        for (Receiver each : universe) {
+            if (!moving.contains(each.id())) {
                 mark(taken, each.address(), each.last());
             }
         }

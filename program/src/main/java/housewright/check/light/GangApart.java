@@ -43,7 +43,7 @@ public final class GangApart implements Rule {
             }
             Receiver other = lights.findReceiver(gang).orElse(null);
             if (other == null) {
-                findings.add(finding(each, gang, "which does not answer to DMX here.", List.of()));
+                findings.add(finding(each, gang, "and that does not answer to DMX here.", List.of()));
             } else if (!Objects.equals(each.universe(), other.universe())
                     || !Objects.equals(each.address(), other.address())) {
                 boolean alike = Objects.equals(each.footprint(), other.footprint());

@@ -23,6 +23,7 @@ public final class LightRules {
                 new TerminatorMissing(),
                 new TerminatorMidLine(),
                 new LookFixtureNotThere(),
+                new LookLevelPastFull(),
                 new LookColourNotPossible(),
                 new SaturatedFaces(),
                 new ControlReachesNothing(),

@@ -61,17 +61,17 @@ public final class LookColourNotPossible implements Rule {
         return findings.stream();
     }
 
-    /** Its white is fixed, its mode has no room for a colour, and nobody has put a filter in. */
+    /** It gives whites only, or its white is fixed and its mode has no room for a colour; and nobody has put a filter in. */
     private static boolean isWhiteOnly(Evidence evidence, String id) {
         Receiver receiver = evidence.lights().findReceiver(id).orElse(null);
         Model model = receiver == null ? null : receiver.thing().model();
         LightData data = model == null ? null : model.light();
-        if (receiver == null || data == null || data.white() == null) {
+        if (receiver == null
+                || data == null
+                || Lights.setting(receiver.thing().equipment()).colour() != null) {
             return false;
         }
         Integer footprint = receiver.footprint();
-        return footprint != null
-                && footprint <= NO_COLOUR_CHANNELS
-                && Lights.setting(receiver.thing().equipment()).colour() == null;
+        return data.tunableWhite() || (data.white() != null && footprint != null && footprint <= NO_COLOUR_CHANNELS);
     }
 }

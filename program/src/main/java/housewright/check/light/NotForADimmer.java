@@ -47,7 +47,12 @@ public final class NotForADimmer implements Rule {
         for (Supply each : supplies.supplies()) {
             String dimmer = Dimmed.by(evidence, each);
             Model model = each.thing().model();
-            boolean itself = model != null && model.kind() == Kind.DIMMER;
+            boolean itself = model != null
+                    && model.kind() == Kind.DIMMER
+                    && evidence.project()
+                            .venue()
+                            .circuits()
+                            .containsKey(String.valueOf(dimmer)); // it may be what dims it
             if (dimmer != null && !Supplies.handsOn(model) && !itself && !Dimmed.isMadeForIt(model)) {
                 byDimmer.computeIfAbsent(dimmer, key -> new ArrayList<>()).add(each);
             }

@@ -163,8 +163,8 @@ public final class SaturatedFaces implements Rule {
                         Said.look(look.id()), Said.subjects(new Subject("target", target.id()), Said.equipment(ids))),
                 String.format(
                         Locale.ROOT,
-                        "In the look %s %.0f %% of the light on faces at %s is %s, from %s: on camera they have no skin"
-                                + " tone left.",
+                        "In the look %s %.0f %% of the light on faces at %s is %s, from %s: on camera "
+                                + (share > ALL_BUT_GONE ? "they have no skin tone left." : "they take on its colour."),
                         Words.said(look.id()),
                         share * 100,
                         Words.said(target.id()),

@@ -47,7 +47,8 @@ public final class PowerNotGiven implements Rule {
                         + " gives none" + (each.inlet() ? "; no other supply is entered." : ": it stays off."),
                 List.of(new Value("power given", 0, each.takes(), "W")),
                 List.of(Fix.of("Plug it into a port that gives " + Said.watts(each.takes())
-                        + ", put a power injector between"
-                        + (each.inlet() ? ", or say which circuit or outlet feeds it." : "."))));
+                        + (each.inlet()
+                                ? ", put a power injector between, or say which circuit or outlet feeds it."
+                                : ", or put a power injector between."))));
     }
 }

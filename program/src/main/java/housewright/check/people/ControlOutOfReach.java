@@ -39,9 +39,9 @@ public final class ControlOutOfReach implements Rule {
             "control-out-of-reach",
             "Can everybody reach the buttons, standing or in a wheelchair?",
             Set.of(Severity.FIX, Severity.NOTE),
-            new Source.Published(
-                    "2010 ADA Standards for Accessible Design; Approved Document M, as quoted on public pages",
-                    "308.2.1 of the first, 15 to 48 in; 4.30 of the other, not above 1200 mm"),
+            new Source.ByRuleSet(
+                    new Source.Published("Approved Document M, as quoted on public pages", "4.30, not above 1200 mm"),
+                    new Source.Published("2010 ADA Standards for Accessible Design", "308.2.1, 15 to 48 in")),
             Stage.DESIGN,
             List.of(HIGH, HIGH_US, LOW));
 

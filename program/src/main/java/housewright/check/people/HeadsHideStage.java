@@ -20,6 +20,9 @@ import java.util.stream.Stream;
 
 /** The congregation between an operator and the stage, seated and on its feet. */
 public final class HeadsHideStage implements Rule {
+    /** Nobody's head is known to the centimetre. */
+    private static final double KNOWN_TO_M = 0.01;
+
     private static final Card CARD = new Card(
             "heads-hide-stage",
             "Does whoever works at a desk see the stage over the heads between, seated and standing?",
@@ -64,7 +67,10 @@ public final class HeadsHideStage implements Rule {
 
     private static List<View> hidden(List<View> views, double eye, boolean seated) {
         return views.stream()
-                .filter(view -> view.worst(eye, seated ? view.seated() : view.standing()) != null)
+                .filter(view -> {
+                    Obstacle worst = view.worst(eye, seated ? view.seated() : view.standing());
+                    return worst != null && view.clear(eye, worst) < -KNOWN_TO_M;
+                })
                 .toList();
     }
 

@@ -25,7 +25,9 @@ public final class NoWayUp implements Rule {
             "no-way-up",
             "Is there a way up to everything that is to be hung, moved or taken down?",
             Set.of(Severity.FIX),
-            new Source.CommonPractice(),
+            new Source.Published(
+                    "TRBS 2121 part 2 (Germany), as quoted on public pages",
+                    "standing on steps up to 2 m high without a limit of time; that hands are 1.5 m over the feet is common practice"),
             Stage.ORDER,
             List.of(HIGH));
 

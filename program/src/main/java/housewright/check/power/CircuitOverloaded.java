@@ -8,8 +8,12 @@ import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Value;
 import housewright.model.Circuit;
+import housewright.model.Connector;
 import housewright.model.Equipment;
+import housewright.model.Kind;
+import housewright.model.Model;
 import housewright.model.RuleSet;
+import housewright.model.Signal;
 import housewright.model.Stage;
 import housewright.model.Words;
 import housewright.model.change.Change;
@@ -34,8 +38,9 @@ public final class CircuitOverloaded implements Rule {
             "circuit-overloaded",
             "Does every circuit carry what is on it, for as long as a service lasts?",
             Set.of(Severity.STOP, Severity.FIX, Severity.NOTE),
-            new Source.Published(
-                    "NFPA 70 (NEC), as quoted; for Europe BS 7671 433.1 from memory", "210.19(A)(1) and 210.20(A)"),
+            new Source.ByRuleSet(
+                    new Source.FromMemory("BS 7671 433.1"),
+                    new Source.Published("NFPA 70 (NEC), as quoted", "210.19(A)(1) and 210.20(A)")),
             Stage.DESIGN,
             List.of(CONTINUOUS, RATING));
 
@@ -93,7 +98,8 @@ public final class CircuitOverloaded implements Rule {
         if (volts != null) {
             load.on().stream()
                     .filter(each ->
-                            each.outlet() == null && each.thing().equipment().at() != null)
+                            each.outlet() == null && !isWired(each.thing().model()))
+                    .filter(each -> each.thing().equipment().at() != null)
                     .sorted(Comparator.comparingDouble(
                             each -> evidence.supplies().through(each.id())))
                     .forEach(each -> {
@@ -114,6 +120,14 @@ public final class CircuitOverloaded implements Rule {
         return fixes;
     }
 
+    /** What is wired in is not put elsewhere by whoever reads this. */
+    private static boolean isWired(@Nullable Model model) {
+        return model != null
+                && model.kind() != Kind.POWER_DISTRIBUTOR
+                && model.ports().values().stream()
+                        .anyMatch(port -> port.in() == Signal.MAINS && port.connector() == Connector.TERMINALS);
+    }
+
     private static @Nullable Circuit room(Evidence evidence, CircuitLoad load, Supply thing, double moves) {
         for (CircuitLoad other : evidence.supplies().circuits()) {
             Double amperes = other.amperes();
@@ -125,6 +139,7 @@ public final class CircuitOverloaded implements Rule {
                     && other.circuit()
                             .places()
                             .contains(thing.thing().equipment().at())
+                    && SoundWithDimmers.goTogether(thing, other)
                     && amperes + moves <= rating.amperes() * CONTINUOUS.value() / 100) {
                 return other.circuit();
             }

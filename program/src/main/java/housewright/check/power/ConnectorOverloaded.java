@@ -26,16 +26,20 @@ import org.jspecify.annotations.Nullable;
 public final class ConnectorOverloaded implements Rule {
     static final Limit C13 = Limit.most("C13 and C14", 10, "A");
     static final Limit C19 = Limit.most("C19, C20 and locking", 16, "A");
+    static final Limit PLUG = Limit.most("mains plug", 16, "A");
     static final Limit C13_US = Limit.most("C13 and C14 (US)", 15, "A");
     static final Limit C19_US = Limit.most("C19, C20 and locking (US)", 20, "A");
+    static final Limit PLUG_US = Limit.most("mains plug (US)", 15, "A");
 
     private static final Card CARD = new Card(
             "mains-connector-overloaded",
             "Does every mains connector carry what goes through it to all that follows?",
             Set.of(Severity.STOP),
-            new Source.FromMemory("IEC 60320-1, rated currents of its standard sheets, and UL 60320-1"),
+            new Source.ByRuleSet(
+                    new Source.FromMemory("IEC 60320-1, rated currents of its standard sheets; 16 A plugs of CEE 7"),
+                    new Source.FromMemory("UL 60320-1; NEMA WD 6, 15 A at a 5-15 plug")),
             Stage.DESIGN,
-            List.of(C13, C19, C13_US, C19_US));
+            List.of(C13, C19, PLUG, C13_US, C19_US, PLUG_US));
 
     @Override
     public Card card() {
@@ -83,6 +87,7 @@ public final class ConnectorOverloaded implements Rule {
                 return switch (port.connector()) {
                     case C13, C14 -> us ? C13_US.value() : evidence.limit(CARD, C13);
                     case C19, C20, MAINS_INLET_LOCKING -> us ? C19_US.value() : C19.value();
+                    case MAINS_PLUG -> us ? PLUG_US.value() : PLUG.value();
                     default -> null;
                 };
             }

@@ -9,6 +9,7 @@ import housewright.finding.Source;
 import housewright.finding.Value;
 import housewright.model.Hanging;
 import housewright.model.Stage;
+import housewright.model.Words;
 import housewright.signal.Present;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,7 +68,35 @@ public final class HangingDataMissing implements Rule {
                 findings.add(finding(evidence, point, missing, write));
             }
         }
+        Overhead.ofUnknownHeight(evidence).forEach((place, things) -> findings.add(unknownHeight(place, things)));
+        List<String> nowhere = Overhead.nowhere(evidence);
+        if (!nowhere.isEmpty()) {
+            findings.add(nowhere(nowhere));
+        }
         return findings.stream();
+    }
+
+    private static Finding unknownHeight(String place, List<String> things) {
+        String said = Words.said(place);
+        return CARD.finding(
+                Severity.STOP,
+                Said.subjects(Said.place(place), things),
+                "Nobody has said how high " + said + " is, so it is not known whether " + Said.things(things)
+                        + (things.size() == 1 ? " hangs" : " hang") + " over people. It blocks any work there.",
+                List.of(new Value("facts missing", 1, 0.0, "")),
+                List.of(Fix.of("Measure it, and write `at: [along, across, up]` at the place; `hang: {limit: …,"
+                        + " stated-by: …}` too, where things hang there. " + Said.RIGGING)));
+    }
+
+    private static Finding nowhere(List<String> things) {
+        return CARD.finding(
+                Severity.STOP,
+                Said.equipment(things),
+                Said.things(things) + (things.size() == 1 ? " hangs" : " hang")
+                        + " somewhere, and nobody has said where: what "
+                        + (things.size() == 1 ? "it weighs" : "they weigh") + " is in the sum of no point.",
+                List.of(new Value("facts missing", 1, 0.0, "")),
+                List.of(Fix.of("Say under at: where it hangs. " + Said.RIGGING)));
     }
 
     private static Finding finding(Evidence evidence, Overhead.Point point, List<String> missing, List<String> write) {

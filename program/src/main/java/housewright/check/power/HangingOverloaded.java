@@ -2,6 +2,7 @@ package housewright.check.power;
 
 import housewright.check.Evidence;
 import housewright.check.Rule;
+import housewright.check.Wording;
 import housewright.finding.Finding;
 import housewright.finding.Fix;
 import housewright.finding.Severity;
@@ -59,8 +60,10 @@ public final class HangingOverloaded implements Rule {
         return CARD.finding(
                 Severity.STOP,
                 Said.subjects(Said.place(point.place().id()), point.ids()),
-                Said.things(point.ids()) + " weigh " + Said.number(kilograms) + " kg at " + point.said() + ", "
-                        + Said.number(kilograms - limit) + " kg over the limit of " + Said.number(limit) + " kg" + by
+                Said.things(point.ids()) + (point.things().size() == 1 ? " weighs " : " weigh ")
+                        + Wording.weight(evidence, kilograms) + " at "
+                        + point.said() + ", " + Wording.weight(evidence, kilograms - limit) + " over the limit of "
+                        + Wording.weight(evidence, limit) + by
                         + ", clamps and cables not counted. It blocks "
                         + Overhead.blocked(evidence, point.place().id()) + ".",
                 List.of(new Value("weight", kilograms, limit, "kg")),

@@ -31,7 +31,9 @@ public final class MainsVoltageDrop implements Rule {
             "mains-voltage-drop",
             "Does enough voltage arrive at the end of every row of mains leads?",
             Set.of(Severity.NOTE),
-            new Source.FromMemory("NEC 210.19, note, and BS 7671 appendix 4: 3 % for lighting and branches"),
+            new Source.ByRuleSet(
+                    new Source.FromMemory("BS 7671 appendix 4: 3 % for lighting"),
+                    new Source.FromMemory("NEC 210.19, note: 3 % for a branch circuit")),
             Stage.DESIGN,
             List.of(MOST));
 

@@ -44,11 +44,17 @@ public final class OutletShared implements Rule {
     public Stream<Finding> check(Evidence evidence) {
         List<Finding> findings = new ArrayList<>();
         evidence.supplies().byOutlet().forEach((outlet, plugs) -> {
-            if (plugs.size() > 1 && isOutlet(evidence, outlet)) {
+            if (plugs.size() > 1 && isOutlet(evidence, outlet) && !isDrawn(evidence, outlet)) {
                 findings.add(finding(evidence, outlet, plugs));
             }
         });
         return findings.stream();
+    }
+
+    /** Two leads are drawn into it, which stops the job already. */
+    private static boolean isDrawn(Evidence evidence, String outlet) {
+        return evidence.cabling().shared().stream()
+                .anyMatch(each -> each.plug().socket().equals(outlet));
     }
 
     private static boolean isOutlet(Evidence evidence, String outlet) {

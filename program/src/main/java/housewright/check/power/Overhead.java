@@ -9,6 +9,7 @@ import housewright.model.Life;
 import housewright.model.Model;
 import housewright.model.Place;
 import housewright.model.Room;
+import housewright.model.SpacePoint;
 import housewright.model.Words;
 import housewright.signal.Present;
 import java.util.ArrayList;
@@ -23,8 +24,20 @@ final class Overhead {
     /** What hangs lower is in nobody's way over their head; higher than a tall man with his hat, and a door. */
     static final double HEAD_M = 2.3;
 
-    private static final Set<Kind> HANGS =
-            Set.of(Kind.LOUDSPEAKER, Kind.FIXTURE, Kind.PROJECTOR, Kind.DISPLAY, Kind.CAMERA);
+    private static final Set<Kind> HANGS = Set.of(
+            Kind.LOUDSPEAKER,
+            Kind.FIXTURE,
+            Kind.PROJECTOR,
+            Kind.PROJECTION_SCREEN,
+            Kind.DISPLAY,
+            Kind.CAMERA,
+            Kind.AMPLIFIER,
+            Kind.DIMMER,
+            Kind.DMX_NODE,
+            Kind.DMX_SPLITTER);
+
+    /** These hang more often than they stand: of them it has to be known. */
+    private static final Set<Kind> USUALLY = Set.of(Kind.FIXTURE, Kind.PROJECTOR);
 
     /** A point, and what hangs there at the moment. */
     record Point(Place place, List<Present> things) {
@@ -78,17 +91,46 @@ final class Overhead {
         return place.rack() == null
                 && model != null
                 && HANGS.contains(model.kind())
-                && height(evidence, place) >= HEAD_M;
+                && place.at() != null
+                && height(evidence, place, place.at()) >= HEAD_M;
     }
 
-    private static double height(Evidence evidence, Place place) {
-        if (place.at() == null) {
-            return 0;
+    /** What is likely to hang, at a place of which neither height nor limit is said, by place. */
+    static Map<String, List<String>> ofUnknownHeight(Evidence evidence) {
+        Map<String, List<String>> byPlace = new LinkedHashMap<>();
+        for (Present each : evidence.supplies().things().values()) {
+            String at = each.equipment().at();
+            Place place =
+                    at == null ? null : evidence.project().venue().places().get(at);
+            if (place != null
+                    && place.at() == null
+                    && place.rack() == null
+                    && place.operator() == null
+                    && each.model() != null
+                    && USUALLY.contains(each.model().kind())
+                    && !isOverhead(evidence, each, place)) {
+                byPlace.computeIfAbsent(at, key -> new ArrayList<>()).add(each.id());
+            }
         }
+        return byPlace;
+    }
+
+    /** What hangs, since its secondary attachment is spoken of, and nobody has said where: it is in no point's sum. */
+    static List<String> nowhere(Evidence evidence) {
+        return evidence.supplies().things().values().stream()
+                .filter(each -> each.equipment().at() == null
+                        && each.equipment().secondary() != null
+                        && each.equipment().partOf() == null
+                        && each.equipment().runsOn() == null)
+                .map(Present::id)
+                .toList();
+    }
+
+    private static double height(Evidence evidence, Place place, SpacePoint at) {
         Room room =
                 place.room() == null ? null : evidence.project().venue().rooms().get(place.room());
         double floor = room == null || room.floor() == null ? 0 : room.floor().metres();
-        return place.at().z().metres() - floor;
+        return at.z().metres() - floor;
     }
 
     /** The work at a point that waits, in words: "hanging key 1 and key 2; taking down old lamp 1". */

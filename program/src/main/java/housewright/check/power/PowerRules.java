@@ -15,6 +15,7 @@ public final class PowerRules {
                 new SecondaryMissing(),
                 new CircuitOverloaded(),
                 new CircuitRatingMissing(),
+                new CircuitVoltageOdd(),
                 new CircuitNotAtPlace(),
                 new PowerFigureMissing(),
                 new SupplySaidTwice(),

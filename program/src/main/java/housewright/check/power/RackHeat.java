@@ -8,6 +8,7 @@ import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Value;
 import housewright.model.Model;
+import housewright.model.RuleSet;
 import housewright.model.Stage;
 import housewright.model.Words;
 import housewright.power.Supplies;
@@ -26,6 +27,9 @@ public final class RackHeat implements Rule {
     static final double AIR = 3600 / (1.2 * 1005);
 
     private static final double RISE_K = 10;
+
+    /** In a cubic metre: 1 / 0.3048^3. */
+    private static final double CUBIC_FEET = 35.3147;
 
     private static final Card CARD = new Card(
             "rack-heat",
@@ -59,14 +63,12 @@ public final class RackHeat implements Rule {
                         Severity.NOTE,
                         Said.subjects(Said.place(rack.place().id()), hot),
                         String.format(
-                                Locale.ROOT,
-                                "%s gives off %.0f W (%.0f BTU/h): for air %.0f K warmer than the room it wants %.0f m3 of"
-                                        + " it an hour.",
-                                Words.said(rack.place().id()),
-                                watts,
-                                watts * Supplies.BTU_PER_HOUR,
-                                RISE_K,
-                                watts * AIR / RISE_K),
+                                        Locale.ROOT,
+                                        "%s gives off %.0f W (%.0f BTU/h): for air ",
+                                        Words.said(rack.place().id()),
+                                        watts,
+                                        watts * Supplies.BTU_PER_HOUR)
+                                + air(evidence, watts * AIR / RISE_K),
                         List.of(new Value("heat", watts, most, "W")),
                         List.of(Fix.of(
                                 "Leave free units over what is hot, and a way out at the top; a fan that is not heard"
@@ -74,5 +76,19 @@ public final class RackHeat implements Rule {
             }
         }
         return findings.stream();
+    }
+
+    private static String air(Evidence evidence, double cubicMetresAnHour) {
+        return evidence.ruleSet() == RuleSet.US
+                ? String.format(
+                        Locale.ROOT,
+                        "%.0f degF warmer than the room it wants %.0f cubic feet of it a minute.",
+                        RISE_K * 1.8,
+                        cubicMetresAnHour * CUBIC_FEET / 60)
+                : String.format(
+                        Locale.ROOT,
+                        "%.0f K warmer than the room it wants %.0f m3 of it an hour.",
+                        RISE_K,
+                        cubicMetresAnHour);
     }
 }

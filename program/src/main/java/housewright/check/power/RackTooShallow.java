@@ -8,6 +8,7 @@ import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Value;
 import housewright.model.Model;
+import housewright.model.RuleSet;
 import housewright.model.Stage;
 import housewright.model.Words;
 import java.util.ArrayList;
@@ -55,14 +56,14 @@ public final class RackTooShallow implements Rule {
                 }
             }
             if (!deep.isEmpty()) {
-                findings.add(finding(rack, deep, space, deepest, behind));
+                findings.add(finding(evidence, rack, deep, space, deepest, behind));
             }
         }
         return findings.stream();
     }
 
     private static Finding finding(
-            Racks.Rack rack, List<Racks.Racked> deep, double space, double depth, double behind) {
+            Evidence evidence, Racks.Rack rack, List<Racks.Racked> deep, double space, double depth, double behind) {
         boolean over = depth > space + 1e-9;
         List<String> ids = deep.stream().map(Racks.Racked::id).toList();
         String where = Words.said(rack.place().id());
@@ -70,16 +71,22 @@ public final class RackTooShallow implements Rule {
         return CARD.finding(
                 over ? Severity.FIX : Severity.NOTE,
                 Said.subjects(Said.place(rack.place().id()), ids),
-                String.format(Locale.ROOT, "%s %.0f mm deep and ", which, depth)
+                which + " " + length(evidence, depth) + " deep and "
                         + (over
-                                ? String.format(Locale.ROOT, "%s has %.0f mm: it does not go in.", where, space)
-                                : String.format(
-                                        Locale.ROOT,
-                                        "leaves %.0f mm behind it in %s; its plugs want %.0f mm.",
-                                        space - depth,
-                                        where,
-                                        behind)),
+                                ? where + " has " + length(evidence, space) + ": it does not go in."
+                                : "leaves " + length(evidence, space - depth) + " behind it in " + where
+                                        + "; its plugs want " + length(evidence, behind) + "."),
                 List.of(new Value("room behind it", space - depth, behind, "mm")),
-                List.of(Fix.of("Take a deeper rack, right-angled plugs, or put it on a shelf outside.")));
+                List.of(Fix.of(
+                        over
+                                ? "Take a deeper rack, or put it on a shelf outside."
+                                : "Take a deeper rack, right-angled plugs, or put it on a shelf outside.")));
+    }
+
+    /** Millimetres, as racks are sold by, or inches. */
+    private static String length(Evidence evidence, double millimetres) {
+        return evidence.ruleSet() == RuleSet.US
+                ? Said.number(millimetres / 25.4) + " in"
+                : String.format(Locale.ROOT, "%.0f mm", millimetres);
     }
 }

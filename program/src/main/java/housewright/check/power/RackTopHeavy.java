@@ -2,6 +2,7 @@ package housewright.check.power;
 
 import housewright.check.Evidence;
 import housewright.check.Rule;
+import housewright.check.Wording;
 import housewright.finding.Finding;
 import housewright.finding.Fix;
 import housewright.finding.Severity;
@@ -49,7 +50,8 @@ public final class RackTopHeavy implements Rule {
                             List.of(
                                     Subject.equipment(each.id()),
                                     Said.place(rack.place().id())),
-                            Words.said(each.id()) + " weighs " + Said.number(kilograms) + " kg and is at unit "
+                            Words.said(each.id()) + " weighs " + Wording.weight(evidence, kilograms)
+                                    + " and is at unit "
                                     + each.unit() + " of " + rack.space().units() + " in "
                                     + Words.said(rack.place().id())
                                     + ": a free-standing rack tips over when it is drawn"

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Sound or picture on the circuit of a dimmer, whose chopped mains they hear and show. */
 public final class SoundWithDimmers implements Rule {
@@ -58,9 +59,9 @@ public final class SoundWithDimmers implements Rule {
             List<String> quiet = new ArrayList<>();
             for (Supply each : load.on()) {
                 Model model = each.thing().model();
-                if (model != null && model.kind() == Kind.DIMMER && hasOutlets(model)) {
+                if (isDimmer(model)) {
                     dimmers.add(each.id());
-                } else if (model != null && QUIET.contains(model.kind())) {
+                } else if (isQuiet(model)) {
                     quiet.add(each.id());
                 }
             }
@@ -81,7 +82,21 @@ public final class SoundWithDimmers implements Rule {
         return findings.stream();
     }
 
-    private static boolean hasOutlets(Model model) {
-        return model.ports().values().stream().anyMatch(port -> port.out() == Signal.MAINS);
+    /** Nothing would be found of the circuit for this thing being on it, too. */
+    static boolean goTogether(Supply thing, CircuitLoad load) {
+        Model model = thing.thing().model();
+        return load.on().stream()
+                .map(each -> each.thing().model())
+                .noneMatch(other -> (isDimmer(model) && isQuiet(other)) || (isQuiet(model) && isDimmer(other)));
+    }
+
+    private static boolean isDimmer(@Nullable Model model) {
+        return model != null
+                && model.kind() == Kind.DIMMER
+                && model.ports().values().stream().anyMatch(port -> port.out() == Signal.MAINS);
+    }
+
+    private static boolean isQuiet(@Nullable Model model) {
+        return model != null && QUIET.contains(model.kind());
     }
 }

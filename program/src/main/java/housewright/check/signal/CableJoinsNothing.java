@@ -53,9 +53,15 @@ public final class CableJoinsNothing implements Rule {
                         + first.other().said() + more + ": " + first.why() + ".",
                 List.of(),
                 List.of(Fix.of(
-                        bearsPower(evidence, first)
-                                ? "Take it out: what drives loudspeakers, and mains, go to nothing else."
-                                : "Plug it where both ends agree, or put a converter between.")));
+                        first.cause() instanceof Cause.BySend
+                                ? "Join both to one network by cable and switch, in one VLAN; or send it to what"
+                                        + " speaks the same."
+                                : first.cause() instanceof Cause.ByPatch
+                                        ? "Take the entry out of the patch: what the type joins inside needs none, and what it"
+                                                + " does not join cannot be set."
+                                        : bearsPower(evidence, first)
+                                                ? "Take it out: what drives loudspeakers, and mains, go to nothing else."
+                                                : "Plug it where both ends agree, or put a converter between.")));
     }
 
     /** Loudspeaker power or mains at an end, which no converter makes harmless. */

@@ -1,5 +1,6 @@
 package housewright.check.signal;
 
+import housewright.cable.Plug;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -10,6 +11,7 @@ import housewright.finding.Subject;
 import housewright.finding.Value;
 import housewright.model.Connector;
 import housewright.model.Ref.Address;
+import housewright.model.Signal;
 import housewright.model.Stage;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,10 +38,12 @@ public final class TwoCablesOnePort implements Rule {
         return evidence.cabling().shared().stream()
                 .filter(each -> each.plug().port() != null
                         && takesOnePlug(each.plug().port().connector()))
-                .map(each -> finding(each.plug().at(), each.cables()));
+                .map(each -> finding(each.plug(), each.cables()));
     }
 
-    private static Finding finding(Address port, List<String> cables) {
+    private static Finding finding(Plug plug, List<String> cables) {
+        Address port = plug.at();
+        boolean mains = plug.port() != null && plug.port().signal() == Signal.MAINS;
         List<Subject> subjects = new ArrayList<>();
         cables.forEach(cable -> subjects.add(Subject.cable(cable)));
         subjects.add(Subject.equipment(port.thing()));
@@ -48,7 +52,10 @@ public final class TwoCablesOnePort implements Rule {
                 subjects,
                 port.saidPort() + " has " + cables.size() + " cables in it: " + String.join(", ", cables) + ".",
                 List.of(new Value("plugs in one socket", cables.size(), 1.0, "")),
-                List.of(Fix.of("Plug one of them elsewhere, or put a splitter between.")));
+                List.of(Fix.of(
+                        mains
+                                ? "Plug one of them into another outlet; never two leads on one plug."
+                                : "Plug one of them elsewhere, or put a splitter between.")));
     }
 
     private static boolean takesOnePlug(@Nullable Connector connector) {

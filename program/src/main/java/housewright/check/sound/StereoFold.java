@@ -19,6 +19,7 @@ import housewright.sound.Patched;
 import housewright.unit.Gain;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -53,6 +54,7 @@ final class StereoFold implements Rule {
                     .add(each);
         }
         List<Finding> findings = new ArrayList<>();
+        Set<Address> told = new HashSet<>();
         for (Map.Entry<String, List<Ref>> pair : evidence.project().pairs().entrySet()) {
             List<Address> sides = pair.getValue().stream()
                     .map(Ref::addresses)
@@ -63,7 +65,9 @@ final class StereoFold implements Rule {
             }
             for (Patched left : from.getOrDefault(sides.getFirst(), List.of())) {
                 for (Patched right : from.getOrDefault(sides.getLast(), List.of())) {
-                    if (left.to().equals(right.to()) && Math.max(gain(left), gain(right)) > most) {
+                    if (left.to().equals(right.to())
+                            && Math.max(gain(left), gain(right)) > most
+                            && told.add(new Address(left.device(), left.to()))) {
                         findings.add(finding(pair.getKey(), left, right, most));
                     }
                 }

@@ -12,7 +12,6 @@ public final class VolunteerRules {
                 new ManyThingsToStart(),
                 new SwitchedOnOverhead(),
                 new CutWhileRunning(),
-                new LookWithoutButton(),
                 new NoButtonEndsIt(),
                 new BatteryTooShort());
     }

@@ -88,6 +88,37 @@ class LayingRulesTest {
                 .startsWith("fix p is too full: ");
     }
 
+    /** NEC chapter 9, note 4 to table 1, as quoted on public pages: up to 24 in between boxes 60 %. */
+    @ParameterizedTest
+    @CsvSource({
+        "24 in, conduit, us, 0",
+        "25 in, conduit, us, 1",
+        "24 in, trunking, us, 1",
+        "600 mm, conduit, metric-eu, 1"
+    })
+    void aShortPieceBetweenBoxesMayBeFuller(String length, String kind, String set, int found) {
+        String bore = "kind: " + kind + ", bore: 100 mm";
+        String about = "rules: {set: " + set + "}";
+        String three = net(1) + net(2) + net(3);
+        String full = along(bore, filling(59.9, 3), three).replace("length: 20 m", "length: " + length);
+        assertThat(Job.lines("conduit-overfull", about, full)).hasSize(found);
+        String over = along(bore, filling(60.1, 3), three).replace("length: 20 m", "length: " + length);
+        assertThat(Job.lines("conduit-overfull", about, over)).hasSize(1);
+    }
+
+    /** A finding names the rules that apply where the hall is. */
+    @Test
+    void whatAFindingRestsOnIsWhatAppliesThere() {
+        String low = along("kind: tray", sheath("Eca"), net(1));
+        assertThat(Job.findings(Job.project("rules: {set: metric-eu}", low), "fire-class-too-low"))
+                .isNotEmpty()
+                .allMatch(finding -> finding.source().text().equals("EN 50575 with BS 6701 (from memory)"));
+        String air = along("air-handling: yes", sheath("CMR"), net(1));
+        assertThat(Job.findings(Job.project(US, air), "fire-class-too-low"))
+                .isNotEmpty()
+                .allMatch(finding -> finding.source().text().equals("NFPA 70 (NEC), as quoted, 800.113 and 800.154"));
+    }
+
     @Test
     void conduitFillCountsWhatLiesThereAlready() {
         String kept = net(1) + net(2).replace("life: new", "life: keep") + net(3).replace("life: new", "life: strike");

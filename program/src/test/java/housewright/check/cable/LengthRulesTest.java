@@ -168,6 +168,22 @@ class LengthRulesTest {
                 .startsWith("note ");
     }
 
+    /** The house runs at 1080p50, and both ends would rather have 2160p60, which 3 m of copper carry (CAB-24). */
+    @Test
+    void whatBothEndsChooseByThemselvesIsTooMuchForTheRun() {
+        String house = "picture: 1080p50";
+        assertThat(Job.lines("cable-too-long-for-hdmi", house, hdmi("1080p50, 2160p60", "hdmi", 3)))
+                .isEmpty();
+        assertThat(Job.lines("cable-too-long-for-hdmi", house, hdmi("1080p50, 2160p60", "hdmi", 8)))
+                .containsExactly("note C1 is good for 1080p50 and too long for 2160p60, which both its ends do: 8 m as"
+                        + " stated, 3 m is the limit on hdmi. Left to themselves they choose the most that both do, and"
+                        + " the picture drops out.");
+        assertThat(Job.lines("cable-too-long-for-hdmi", house, hdmi("1080p50, 2160p60", "hdmi-active", 30)))
+                .isEmpty();
+        assertThat(Job.lines("cable-too-long-for-hdmi", house, hdmi("1080p50, 1080p60", "hdmi", 15)))
+                .isEmpty();
+    }
+
     @Test
     void aTightenedLimitHoldsAtEveryRate() {
         String hdmi = "rules: {tighten: {cable-too-long-for-hdmi: 2 m}}, picture: ";

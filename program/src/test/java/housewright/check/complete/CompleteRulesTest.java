@@ -194,4 +194,31 @@ class CompleteRulesTest {
                         .lines("in-no-order"))
                 .isEmpty();
     }
+
+    @Test
+    void whatComesAfterTheDayThatCannotMoveComesTooLate() {
+        String event = "events: {opening: {from: 2027-02-01 10:00, to: 2027-02-01 12:00, deadline: yes}}\n";
+        String one = "one: {for: [strip, box-1, box-2, link], placed: 2027-01-01";
+        Small dated = new Small(WHOLE.text() + event);
+        assertThat(dated.findings("comes-too-late")).isEmpty();
+        assertThat(dated.but(one, one + ", lead: 30 d").findings("comes-too-late"))
+                .isEmpty();
+        assertThat(dated.but(one, one + ", lead: 31 d").lines("comes-too-late"))
+                .containsExactly(
+                        "fix [order one] The order one comes about 2027-02-01, and opening on 2027-02-01 cannot"
+                                + " move: strip, box 1, box 2 and link are not there.");
+        assertThat(dated.but(one, one + ", lead: 60 d, promised: 2027-01-31").findings("comes-too-late"))
+                .isEmpty();
+        assertThat(dated.but(one, one + ", promised: 2027-02-03").findings("comes-too-late"))
+                .hasSize(1);
+        assertThat(dated.but(one, one + ", promised: 2027-02-03, arrived: 2027-01-20")
+                        .findings("comes-too-late"))
+                .isEmpty();
+        String hire = "hires: {lift: {kind: aerial-lift, offered: [2027-01-31, 2027-02-04], skill: lift}}\n";
+        Small hired = new Small(dated.text() + hire);
+        assertThat(hired.findings("comes-too-late")).isEmpty();
+        assertThat(hired.but("offered: [2027-01-31", "offered: [2027-02-02").lines("comes-too-late"))
+                .containsExactly(
+                        "fix [hire lift] lift can be had from 2027-02-02 on, and opening on 2027-02-01 cannot move.");
+    }
 }

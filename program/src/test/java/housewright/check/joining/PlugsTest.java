@@ -104,6 +104,19 @@ class PlugsTest {
                         "fix: C1 carries analog-audio, and its adapter xlr-3f-to-xlr-5m is not made for that.");
     }
 
+    /** Whether its supply is a plug-top, the type does not say: an adapter before it may be just what it needs. */
+    @Test
+    void anAdapterBeforeASupplyOfItsOwnIsLeftAlone() {
+        Joined supply = Joined.of("""
+                equipment:
+                  ups: {model: ups-rack-1500}
+                  panel: {model: wall-panel-6-dmx}
+                cables:
+                  C1: {type: own-lead, from: ups.out-1, to: panel.mains, length: 2 m, adapters: [c14-to-mains-socket]}
+                """);
+        assertThat(supply.lines("adapter-of-no-use")).isEmpty();
+    }
+
     @Test
     void aCableCarriesWhatItsTypeIsFor() {
         String rule = "cable-wrong-for-signal";

@@ -143,6 +143,84 @@ class LightRulesTest {
                 .hasSize(1);
     }
 
+    /** Nobody wrote a universe, and a splitter sends the same to both: one line or two, they are one universe. */
+    @Test
+    void whatHangsOnOneSenderIsInOneUniverse() {
+        Small split = but(
+                "desk: {model: controller}",
+                "desk: {model: controller}\n  split: {model: splitter}",
+                "D1: {from: desk.dmx-1, to: one.dmx-in}",
+                "D1: {from: desk.dmx-1, to: split.dmx-in}\n  D4: {from: split.dmx-1, to: one.dmx-in}",
+                "D2: {from: one.dmx-out, to: two.dmx-in}",
+                "D2: {from: split.dmx-2, to: two.dmx-in}",
+                "one: {model: led, circuit: c1, light: {universe: 1, ",
+                "one: {model: led, circuit: c1, light: {");
+        Small unsaid = split.but("light: {universe: 1, address: 9", "light: {address: 9");
+        assertThat(unsaid.findings("dmx-address-clash")).isEmpty();
+        assertThat(unsaid.but("address: 9,", "address: 8,").lines("dmx-address-clash"))
+                .containsExactly(
+                        "fix [equipment one, equipment two] one and two both answer to channel 8: what is meant"
+                                + " for one moves the other.");
+        assertThat(split.findings("dmx-address-clash")).isEmpty();
+        assertThat(split.but("address: 9,", "address: 8,").findings("dmx-address-clash"))
+                .as("one says its universe, the other is on its line")
+                .hasSize(1);
+    }
+
+    /** One in the middle of two is the one to move; and an address that there is none of is another rule's. */
+    @Test
+    void asFewAsCanBeAreMoved() {
+        Finding clash = but(
+                        "equipment:\n",
+                        "equipment:\n  mid: {model: led, light: {universe: 1, address: 5, mode: 8ch}}\n")
+                .findings("dmx-address-clash")
+                .getFirst();
+        assertThat(clash.message())
+                .isEqualTo("one, mid and two share channels 5 to 12 of universe 1 among them: what is meant for one"
+                        + " moves the other.");
+        assertThat(clash.fixes().getFirst().words())
+                .isEqualTo("Give mid the next free address, and set it on the display before it is hung.");
+        assertThat(but("address: 9,", "address: 0,").findings("dmx-address-clash"))
+                .isEmpty();
+    }
+
+    /** White from warm to cold is no red, in a mode of however many channels. */
+    @Test
+    void aTunableWhiteGivesNoColour() {
+        String scene = "scene: {levels: {one: 80 %, two: 50 %, old: 70 %}";
+        Small red = but(scene, scene + ", colours: {one: red}");
+        assertThat(red.findings("look-colour-not-possible")).isEmpty();
+        Small tunable = red.but("peak: 10000 cd}", "peak: 10000 cd, tunable-white: yes}");
+        assertThat(tunable.lines("look-colour-not-possible"))
+                .containsExactly(
+                        "fix [look scene, equipment one] The look scene asks one for red, and it gives white only.");
+        assertThat(tunable.but("one: red", "one: warm white").findings("look-colour-not-possible"))
+                .isEmpty();
+    }
+
+    @Test
+    void aLampGoesFromOffToFull() {
+        assertThat(but("one: 80 %", "one: 100 %").findings("look-level-past-full"))
+                .isEmpty();
+        assertThat(but("one: 80 %", "one: 120 %").lines("look-level-past-full"))
+                .containsExactly(
+                        "fix [look scene, equipment one] The look scene asks one for 120 %; 100 % is the most a"
+                                + " lamp gives.");
+    }
+
+    /** A dimmer is electronics, too: on another's outlet it burns; on its own dimmed circuit it may be what dims it. */
+    @Test
+    void aDimmerHangsOnNoDimmer() {
+        String more = "pack: {model: dimmer, circuit: c1,";
+        assertThat(but(more, "second: {model: dimmer, powered-by: pack.out-2}\n  " + more)
+                        .lines("not-for-a-dimmer"))
+                .singleElement()
+                .asString()
+                .startsWith("stop [equipment second, equipment pack] second is on the dimmer pack");
+        assertThat(but(more, "pack: {model: dimmer, circuit: c2,").findings("not-for-a-dimmer"))
+                .isEmpty();
+    }
+
     /** Every clash is found, and nothing else: against a table of which fixture holds which channel. */
     @Test
     void clashesAreThoseOfATableOfChannels() {

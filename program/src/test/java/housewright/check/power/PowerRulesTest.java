@@ -111,6 +111,78 @@ class PowerRulesTest {
                 .startsWith("fix");
     }
 
+    /** IEC 60038: 230/400 V at 50 Hz; ANSI C84.1: 120, 208, 240, 277 and 480 V, both as quoted on public pages. */
+    @Test
+    void aCircuitHasAVoltageThatASupplyGives() {
+        for (double volts : new double[] {110, 120, 125, 208, 240, 277, 480}) {
+            assertThat(CircuitVoltageOdd.isNominal(volts, true))
+                    .as("%s V in the US", volts)
+                    .isTrue();
+        }
+        for (double volts : new double[] {220, 230, 240, 400}) {
+            assertThat(CircuitVoltageOdd.isNominal(volts, false))
+                    .as("%s V", volts)
+                    .isTrue();
+        }
+        assertThat(CircuitVoltageOdd.isNominal(230, true)).isFalse();
+        assertThat(CircuitVoltageOdd.isNominal(120, false)).isFalse();
+        assertThat(but("c2: {rating: 16 A", "c2: {rating: 16 A, voltage: 120 V").lines("circuit-voltage-odd"))
+                .singleElement()
+                .asString()
+                .startsWith("fix [circuit c2, equipment lamp-1, equipment lamp-2] c2 is entered at 120 V, and a supply"
+                        + " here gives 230 and 400 V");
+        assertThat(but("c2: {rating: 16 A", "c2: {rating: 16 A, voltage: 230 V").findings("circuit-voltage-odd"))
+                .isEmpty();
+    }
+
+    /** NEMA WD 6, from memory: a 5-15 plug is for 15 A, at 120 V and a power factor of 0.95 that is 1710 W. */
+    @Test
+    void aPlugCarriesWhatItIsMadeFor() {
+        String set = "stage: design, mains: {voltage: 120 V}, rules: {set: us}";
+        Small us = but(
+                "stage: design, mains: {voltage: 230 V}",
+                set,
+                "box: {model: load, at: rack, unit: 4, powered-by: strip.out-1}",
+                "box: {model: load, at: rack, unit: 4, powered-by: strip.out-1}\n  more: {model: kettle, powered-by: strip.out-2}",
+                "      strip:\n".substring(4),
+                "  kettle: {kind: other, ports: {mains: {in: mains, connector: C14}}, power: 1510 W, weight: 1 kg}\n  strip:\n");
+        assertThat(us.findings("mains-connector-overloaded")).isEmpty();
+        assertThat(us.but("power: 1510 W", "power: 1511 W").lines("mains-connector-overloaded"))
+                .singleElement()
+                .asString()
+                .startsWith("stop [equipment strip");
+    }
+
+    /** A change that would only move the trouble is not offered: what is wired in, and a dimmer onto the sound's circuit. */
+    @Test
+    void noFixBreaksAnotherRule() {
+        Small full = but(
+                "c2: {rating: 16 A, phase: L1, places: [bar]}",
+                "c2: {rating: 1 A, phase: L1, places: [bar]}\n    c3: {rating: 32 A, places: [bar]}");
+        assertThat(full.findings("circuit-overloaded")
+                        .getFirst()
+                        .fixes()
+                        .getFirst()
+                        .words())
+                .startsWith("Put lamp 1 on c3");
+        Small wired = full.but(
+                "ports: {mains: {in: mains, connector: C14}, mains-out",
+                "ports: {mains: {in: mains, connector: terminals}, mains-out");
+        assertThat(wired.findings("circuit-overloaded").getFirst().fixes()).hasSize(1);
+        Small dimmer = full.but("    kind: fixture", "    kind: dimmer")
+                .but(
+                        "      outlet:\n".substring(4),
+                        "  camera: {kind: camera, weight: 1 kg, power: 5 W, ports: {mains: {in: mains, connector: C14}}}\n  outlet:\n");
+        assertThat(dimmer.findings("circuit-overloaded").getFirst().fixes()).hasSize(2);
+        assertThat(dimmer.but(
+                                "equipment:\n",
+                                "equipment:\n  cam: {model: camera, at: bar, secondary: fitted, circuit: c3}\n")
+                        .findings("circuit-overloaded")
+                        .getFirst()
+                        .fixes())
+                .hasSize(1);
+    }
+
     private static Small us(int watts) {
         return but(
                 "stage: design, mains: {voltage: 230 V}",
@@ -425,6 +497,64 @@ class PowerRulesTest {
                 .singleElement()
                 .asString()
                 .contains("lamp 2 at bar has no secondary attachment");
+    }
+
+    /** Where the height is not said either, it is refused, not guessed; what hangs nowhere is in no sum. */
+    @Test
+    void aLampAtAPlaceOfUnknownHeightStops() {
+        Small unknown = but(
+                "bar: {room: hall, at: [4 m, 4 m, 5 m], hang: {limit: 20 kg, stated-by: an engineer}}",
+                "bar: {room: hall}",
+                "lamp-1: {model: lamp, at: bar, secondary: fitted, circuit: c2}",
+                "lamp-1: {model: lamp, at: bar, circuit: c2}",
+                "lamp-2: {model: lamp, at: bar, secondary: fitted,",
+                "lamp-2: {model: lamp, at: bar,");
+        assertThat(unknown.lines("hanging-data-missing"))
+                .containsExactly(
+                        "stop [place bar, equipment lamp-1, equipment lamp-2] Nobody has said how high bar is, so"
+                                + " it is not known whether lamp 1 and lamp 2 hang over people. It blocks any work there.");
+        assertThat(unknown.but("bar: {room: hall}", "bar: {room: hall, at: [4 m, 4 m, 1 m]}")
+                        .findings("hanging-data-missing"))
+                .isEmpty();
+        assertThat(but("lamp-2: {model: lamp, at: bar, secondary", "lamp-2: {model: lamp, secondary")
+                        .lines("hanging-data-missing"))
+                .containsExactly(
+                        "stop [equipment lamp-2] lamp 2 hangs somewhere, and nobody has said where: what it weighs"
+                                + " is in the sum of no point.");
+    }
+
+    @Test
+    void aDimmerAndAScreenUpHighHangToo() {
+        for (String kind : new String[] {"dimmer", "projection-screen", "amplifier"}) {
+            Small high = but(
+                    ", hang: {limit: 20 kg, stated-by: an engineer}",
+                    "",
+                    "    kind: fixture",
+                    "    kind: " + kind,
+                    "lamp-1: {model: lamp, at: bar, secondary: fitted,",
+                    "lamp-1: {model: lamp, at: bar,",
+                    "lamp-2: {model: lamp, at: bar, secondary: fitted,",
+                    "lamp-2: {model: lamp, at: bar,");
+            assertThat(high.findings("hanging-data-missing")).as(kind).hasSize(1);
+        }
+    }
+
+    /** 16 kg is 35.27 lb and 15 kg is 33.07 lb (1 lb = 0.45359237 kg); 400 mm are 15.7 in. */
+    @Test
+    void inTheUsWeightsAreInPoundsAndDepthsInInches() {
+        Small us = but("stage: design, mains: {voltage: 230 V}", "stage: design, rules: {set: us}");
+        assertThat(us.but("limit: 20 kg", "limit: 15 kg").lines("hanging-overloaded"))
+                .singleElement()
+                .asString()
+                .contains("weigh 35.3 lb at bar, 2.2 lb over the limit of 33.1 lb (an engineer)");
+        Small shallow = us.but("depth: 500 mm", "depth: 380 mm");
+        assertThat(shallow.lines("rack-too-shallow"))
+                .singleElement()
+                .asString()
+                .contains("ups is 15.7 in deep and rack has 15 in: it does not go in.");
+        assertThat(shallow.findings("rack-too-shallow").getFirst().fixes())
+                .as("a plug does not make it shorter")
+                .noneMatch(fix -> fix.words().contains("plugs"));
     }
 
     /** A lamp 2.3 m up and higher is over people, wherever nobody wrote that things hang there. */

@@ -135,6 +135,17 @@ class SignalRulesTest {
                 .startsWith("stop cable-joins-nothing [cable C7] C7 does not join");
     }
 
+    /** What the type joins inside already, or does not join at all, is no matter of plugs. */
+    @Test
+    void aPatchEntryThatHoldsNothingIsTakenOut() {
+        Hall hall = Hall.CLEAN.with("equipment", "fx: {model: effects}").with("patch", "fx: [in -> out]");
+        assertThat(check(hall).due())
+                .singleElement()
+                .satisfies(found -> assertThat(found.rule()).isEqualTo("cable-joins-nothing"))
+                .satisfies(found ->
+                        assertThat(found.fixes().getFirst().words()).startsWith("Take the entry out of the patch"));
+    }
+
     @Test
     void twoCablesAreInOneSocket() {
         Hall hall = Hall.CLEAN

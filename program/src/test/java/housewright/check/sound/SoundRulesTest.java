@@ -281,6 +281,10 @@ class SoundRulesTest {
                 .extracting(Finding::severity)
                 .isEqualTo(Severity.NOTE);
         assertThat(mended(rule, loud)).isEmpty();
+        String again = "pairs: {hall: [desk.main-L, desk.main-R], stream: [desk.main-L, desk.main-R]}";
+        assertThat(find(rule, loud.replaceFirst("pairs: \\{[^}]*}", again)))
+                .as("one sum is said once, however many pairs name its sides")
+                .hasSize(1);
     }
 
     /** Desk and box: 0.3 + 0.8 + 0.3 ms; the rest is the delay that is set. */

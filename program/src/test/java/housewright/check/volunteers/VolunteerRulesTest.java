@@ -107,12 +107,19 @@ class VolunteerRulesTest {
                                 + " lost, lamps are not cooled.");
         assertThat(EASY.but("powered-by: strip.out-1", "powered-by: seq.out-1").lines("cut-while-running"))
                 .isEmpty();
+        assertThat(EASY.but("powered-by: strip.out-2", "powered-by: ups.out-1")
+                        .but("  seq: {", "  ups: {model: ups, at: rack, powered-by: seq.out-2}\n  seq: {")
+                        .but(
+                                "  amp:\n    kind: amplifier",
+                                "  ups: {kind: ups, ports: {mains: {in: mains, connector: C14}, \"out-{1..4}\": {out: mains, connector: C13}}}\n  amp:\n    kind: amplifier")
+                        .lines("cut-while-running"))
+                .as("a UPS holds it until somebody has shut it down")
+                .isEmpty();
     }
 
     @Test
-    void everyLookHasAButtonAndOneIsDark() {
+    void oneButtonTakesTheLightAway() {
         Small light = EASY.but("  dark: {press: panel.button-2, calls: dark}\n", "");
-        assertThat(light.lines("look-without-button")).hasSize(1);
         assertThat(light.lines("no-button-ends-it")).hasSize(1);
     }
 
