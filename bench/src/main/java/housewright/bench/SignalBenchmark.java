@@ -6,15 +6,21 @@ import housewright.app.StoreException;
 import housewright.app.TypeSearch;
 import housewright.cli.Cli;
 import housewright.cli.Screen;
+import housewright.file.EntityCells;
 import housewright.file.ProjectReader;
 import housewright.file.ProjectWriter;
 import housewright.file.ReadResult;
+import housewright.finding.Findings;
 import housewright.library.BuiltInLibrary;
+import housewright.model.Cable;
 import housewright.model.Feed;
 import housewright.model.Project;
+import housewright.model.change.Change;
+import housewright.model.change.Section;
 import housewright.signal.FeedProof;
 import housewright.signal.Moment;
 import housewright.signal.Signals;
+import housewright.study.Study;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -24,6 +30,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -71,7 +78,8 @@ public class SignalBenchmark {
                     .mapToInt(pair -> pair.hops().size())
                     .sum();
             System.out.printf(
-                    "x%d: %d bytes, %d equipment, %d cables, %d nodes, %d edges, %d feeds of which %d proven, %d pairs, %d hops%n",
+                    "x%d: %d bytes, %d equipment, %d cables, %d nodes, %d edges, %d feeds of which %d proven, %d"
+                            + " pairs, %d hops%n",
                     times,
                     text.length,
                     project.equipment().size(),
@@ -175,6 +183,31 @@ public class SignalBenchmark {
     @Benchmark
     public int reachability(Plain plain) {
         return plain.reached();
+    }
+
+    /** A study of the hall that has been asked for everything, and the project with one edit: a longer cable. */
+    @State(Scope.Benchmark)
+    public static class Edited {
+        Study before;
+        Project after;
+
+        @Setup
+        public void edit(Hall hall) {
+            before = Study.of(hall.project, LIBRARY);
+            before.findings();
+            Cable first = hall.project.cables().values().iterator().next();
+            if (!(EntityCells.read(Section.CABLES, first.id(), first, Map.of("length", "12 m"))
+                    instanceof EntityCells.Reading.Read longer)) {
+                throw new IllegalStateException("12 m is no length of " + first);
+            }
+            after = Change.apply(hall.project, List.of(new Change.Put(Section.CABLES, first.id(), longer.entity())));
+        }
+    }
+
+    /** What an edit is waited for: everything found anew, the file not read again. */
+    @Benchmark
+    public Findings checkAfterAnEdit(Edited edited) {
+        return edited.before.with(edited.after).findings();
     }
 
     /** The whole command, from the file on disc to the text of the answer, in a process that is warm. */

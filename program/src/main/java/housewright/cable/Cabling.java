@@ -43,6 +43,8 @@ public final class Cabling {
     private final Lengths lengths;
     private @Nullable List<SpeakerCircuit> speakerCircuits;
     private @Nullable Map<String, Set<Signal>> signals;
+    private @Nullable List<SoundRun> soundRuns;
+    private @Nullable Map<String, Use> uses;
 
     /** One end in a socket: the cable, and the way of it. */
     private record Held(Lead lead, Joint joint, boolean first) {
@@ -56,9 +58,9 @@ public final class Cabling {
         }
     }
 
-    private Cabling(Types types, Moment moment) {
+    private Cabling(Types types, Map<String, Present> things, Moment moment) {
         this.types = types;
-        this.things = Present.all(types, moment);
+        this.things = things;
         Project project = types.project();
         this.lengths = new Lengths(project);
         for (Cable each : project.cables().values()) {
@@ -70,8 +72,8 @@ public final class Cabling {
         follow();
     }
 
-    public static Cabling of(Types types, Moment moment) {
-        return new Cabling(types, moment);
+    public static Cabling of(Types types, Map<String, Present> things, Moment moment) {
+        return new Cabling(types, things, moment);
     }
 
     /** In the order of the file. */
@@ -140,6 +142,26 @@ public final class Cabling {
             }
             known = Collections.unmodifiableMap(known);
             signals = known;
+        }
+        return known;
+    }
+
+    /** The runs of analogue sound whose two ends are known, in their order. */
+    public synchronized List<SoundRun> soundRuns() {
+        List<SoundRun> known = soundRuns;
+        if (known == null) {
+            known = SoundRun.among(lines);
+            soundRuns = known;
+        }
+        return known;
+    }
+
+    /** By the cable's id, what it is used for; what carries several things is the worst of them. */
+    public synchronized Map<String, Use> uses() {
+        Map<String, Use> known = uses;
+        if (known == null) {
+            known = Use.of(lines, inOrder);
+            uses = known;
         }
         return known;
     }

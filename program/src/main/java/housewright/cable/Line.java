@@ -61,7 +61,7 @@ public record Line(@Nullable Plug from, @Nullable Plug to, List<Lead> leads) {
         return port != null && (port.out() != null || port.both() != null);
     }
 
-    private static @Nullable Signal signal(@Nullable Plug plug) {
+    static @Nullable Signal signal(@Nullable Plug plug) {
         return plug == null || plug.port() == null ? null : plug.port().signal();
     }
 }

@@ -33,15 +33,15 @@ import org.jspecify.annotations.Nullable;
 
 /** The DMX of a project at a moment. */
 public final class Lights {
-    private final Map<String, Present> things = new LinkedHashMap<>();
+    private final Map<String, Present> things;
     private final Map<String, Receiver> receivers = new LinkedHashMap<>();
     private final List<DmxLine> lines = new ArrayList<>();
     private final Map<String, DmxLine> lineOf = new HashMap<>();
     private final List<Clash> clashes;
 
-    private Lights(Types types, Signals signals, Cabling cabling) {
-        for (Present thing : Present.all(types, signals.moment()).values()) {
-            things.put(thing.id(), thing);
+    private Lights(Types types, Map<String, Present> things, Signals signals, Cabling cabling) {
+        this.things = things;
+        for (Present thing : things.values()) {
             if (isReceiver(thing)) {
                 receivers.put(thing.id(), new Receiver(thing, footprint(thing)));
             }
@@ -55,8 +55,8 @@ public final class Lights {
         this.clashes = clashes(signals);
     }
 
-    public static Lights of(Types types, Signals signals, Cabling cabling) {
-        return new Lights(types, signals, cabling);
+    public static Lights of(Types types, Map<String, Present> things, Signals signals, Cabling cabling) {
+        return new Lights(types, things, signals, cabling);
     }
 
     /** What is there, by id, in the order of the file. */

@@ -42,9 +42,9 @@ public final class Networks {
     private @Nullable List<Load> loads;
     private @Nullable List<Powered> powered;
 
-    private Networks(Types types, Signals signals, Cabling cabling) {
+    private Networks(Types types, Map<String, Present> things, Signals signals, Cabling cabling) {
         this.cabling = cabling;
-        this.things = Present.all(types, signals.moment());
+        this.things = things;
         for (Line line : cabling.lines()) {
             Plug one = line.from();
             Plug other = line.to();
@@ -60,8 +60,8 @@ public final class Networks {
         this.sends = sends(types, signals);
     }
 
-    public static Networks of(Types types, Signals signals, Cabling cabling) {
-        return new Networks(types, signals, cabling);
+    public static Networks of(Types types, Map<String, Present> things, Signals signals, Cabling cabling) {
+        return new Networks(types, things, signals, cabling);
     }
 
     /** Every link between two network ports. */

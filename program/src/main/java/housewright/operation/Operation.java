@@ -9,17 +9,15 @@ import housewright.model.Look;
 import housewright.model.Model;
 import housewright.model.Place;
 import housewright.model.Port;
+import housewright.model.Project;
 import housewright.model.Ref;
 import housewright.model.Signal;
-import housewright.model.Types;
 import housewright.operation.Touch.How;
-import housewright.signal.Moment;
 import housewright.signal.Present;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -43,17 +41,17 @@ public final class Operation {
 
     private static final Set<Kind> MANNED = EnumSet.of(Kind.MIXER, Kind.VISION_MIXER);
 
-    private final Types types;
-    private final Map<String, Present> things = new LinkedHashMap<>();
+    private final Project project;
+    private final Map<String, Present> things;
     private final Map<String, String> suppliedBy = new HashMap<>();
     private final Set<String> controlled = new HashSet<>();
 
     private @Nullable List<Touch> power;
 
-    private Operation(Types types, Moment moment, Cabling cabling) {
-        this.types = types;
-        for (Present each : Present.all(types, moment).values()) {
-            things.put(each.id(), each);
+    private Operation(Project project, Map<String, Present> things, Cabling cabling) {
+        this.project = project;
+        this.things = things;
+        for (Present each : things.values()) {
             Ref by = each.equipment().poweredBy();
             if (by != null && !by.isRange()) {
                 suppliedBy.put(each.id(), by.thing());
@@ -71,20 +69,20 @@ public final class Operation {
                 }
             }
         }
-        types.project().networkSends().values().forEach(send -> {
+        project.networkSends().values().forEach(send -> {
             if ("control".equals(send.as())) {
                 send.to().addresses().forEach(to -> controlled.add(to.thing()));
             }
         });
-        for (Control control : types.project().controls().values()) {
+        for (Control control : project.controls().values()) {
             if (control.does() != null) {
                 control.does().addresses().forEach(to -> controlled.add(to.thing()));
             }
         }
     }
 
-    public static Operation of(Types types, Moment moment, Cabling cabling) {
-        return new Operation(types, moment, cabling);
+    public static Operation of(Project project, Map<String, Present> things, Cabling cabling) {
+        return new Operation(project, things, cabling);
     }
 
     /** To start a service, in the order of the file, the light last. */
@@ -100,7 +98,7 @@ public final class Operation {
     /** To stop it: all that was switched on, and the light where no look of darkness follows by itself. */
     public List<Touch> stop() {
         List<Touch> all = new ArrayList<>(power());
-        for (Control control : types.project().controls().values()) {
+        for (Control control : project.controls().values()) {
             if (control.press() != null && isDark(control)) {
                 all.add(touch(control.press().thing(), How.BUTTON));
                 break;
@@ -121,7 +119,7 @@ public final class Operation {
     /** The buttons that are pressed during a service, once each. */
     public Set<String> buttons() {
         Set<String> buttons = new LinkedHashSet<>();
-        for (Control control : types.project().controls().values()) {
+        for (Control control : project.controls().values()) {
             if (control.press() != null) {
                 buttons.add(control.press().text());
             }
@@ -189,7 +187,7 @@ public final class Operation {
 
     private @Nullable Touch light() {
         Control called = null;
-        for (Control control : types.project().controls().values()) {
+        for (Control control : project.controls().values()) {
             if (control.calls() != null && control.at() != null) {
                 return null; // it comes on by itself
             }
@@ -204,9 +202,9 @@ public final class Operation {
 
     /** The look that a control calls puts no lamp on. */
     private boolean isDark(Control control) {
-        Look look = types.project().lighting() == null || control.calls() == null
+        Look look = project.lighting() == null || control.calls() == null
                 ? null
-                : types.project().lighting().looks().get(control.calls());
+                : project.lighting().looks().get(control.calls());
         return look != null && look.levels().values().stream().allMatch(level -> level.base() == 0);
     }
 
@@ -250,14 +248,14 @@ public final class Operation {
 
     private boolean isInRack(Present thing) {
         String at = thing.equipment().at();
-        Place place = at == null ? null : types.project().venue().places().get(at);
+        Place place = at == null ? null : project.venue().places().get(at);
         return place != null && place.rack() != null;
     }
 
     private Touch touch(String id, How how) {
         Present thing = things.get(id);
         String at = thing == null ? null : thing.equipment().at();
-        Place place = at == null ? null : types.project().venue().places().get(at);
+        Place place = at == null ? null : project.venue().places().get(at);
         return new Touch(id, at, place == null ? null : place.room(), how, suppliedBy.get(id));
     }
 }

@@ -35,10 +35,10 @@ public final class Pictures {
     private final List<PicturePath> paths = new ArrayList<>();
     private final Map<List<Object>, Stretch> stretches = new LinkedHashMap<>();
 
-    private Pictures(Types types, Signals signals) {
+    private Pictures(Types types, Map<String, Present> things, Signals signals) {
         this.types = types;
         this.moment = signals.moment();
-        this.things = Present.all(types, moment);
+        this.things = things;
         for (FeedProof proof : signals.proofs()) {
             if (!proof.feed().never()) {
                 for (PairProof pair : proof.pairs()) {
@@ -50,8 +50,8 @@ public final class Pictures {
         }
     }
 
-    public static Pictures of(Types types, Signals signals) {
-        return new Pictures(types, signals);
+    public static Pictures of(Types types, Map<String, Present> things, Signals signals) {
+        return new Pictures(types, things, signals);
     }
 
     /** As the feed says, else by the first socket on the way that carries one thing only. */

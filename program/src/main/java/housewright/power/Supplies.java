@@ -15,7 +15,6 @@ import housewright.model.Signal;
 import housewright.model.Types;
 import housewright.network.Networks;
 import housewright.network.Powered;
-import housewright.signal.Moment;
 import housewright.signal.Present;
 import housewright.unit.Power;
 import java.util.ArrayList;
@@ -46,8 +45,8 @@ public final class Supplies {
     private final Map<String, Double> through = new HashMap<>();
     private final Map<String, CircuitLoad> byCircuit = new LinkedHashMap<>();
 
-    private Supplies(Types types, Moment moment, Cabling cabling, Networks networks) {
-        this.things = Present.all(types, moment);
+    private Supplies(Types types, Map<String, Present> things, Cabling cabling, Networks networks) {
+        this.things = things;
         Map<String, Line> leads = leads(cabling);
         Map<String, Double> besides = besides(networks);
         Map<String, Address> outlets = new HashMap<>();
@@ -80,8 +79,8 @@ public final class Supplies {
         load(types);
     }
 
-    public static Supplies of(Types types, Moment moment, Cabling cabling, Networks networks) {
-        return new Supplies(types, moment, cabling, networks);
+    public static Supplies of(Types types, Map<String, Present> things, Cabling cabling, Networks networks) {
+        return new Supplies(types, things, cabling, networks);
     }
 
     /** Everything that has its mains from somewhere, in the order of the file. */

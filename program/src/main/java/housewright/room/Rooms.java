@@ -13,7 +13,6 @@ import housewright.model.SpacePoint;
 import housewright.model.Target;
 import housewright.model.Types;
 import housewright.room.Plan.Point;
-import housewright.signal.Moment;
 import housewright.signal.Present;
 import housewright.unit.Length;
 import java.util.ArrayList;
@@ -49,11 +48,11 @@ public final class Rooms {
     /** Something on the stage that people look at. */
     private record Sight(String what, boolean target, Point at, double height) {}
 
-    private Rooms(Types types, Moment moment) {
+    private Rooms(Types types, Map<String, Present> things) {
         this.types = types;
-        this.things = List.copyOf(Present.all(types, moment).values());
+        this.things = List.copyOf(things.values());
         this.places = types.project().venue().places();
-        this.displays = things.stream()
+        this.displays = this.things.stream()
                 .filter(each -> each.model() != null && each.model().kind() == Kind.DISPLAY)
                 .toList();
         Map<String, Room> rooms = types.project().venue().rooms();
@@ -76,8 +75,8 @@ public final class Rooms {
         }
     }
 
-    public static Rooms of(Types types, Moment moment) {
-        return new Rooms(types, moment);
+    public static Rooms of(Types types, Map<String, Present> things) {
+        return new Rooms(types, things);
     }
 
     /** Where people speak, sing and play: the places of microphones outside the seats, and the lighting targets. */

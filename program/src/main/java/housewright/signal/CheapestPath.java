@@ -112,11 +112,10 @@ final class CheapestPath {
             while (stage < question.through().size() && question.through().get(stage) == at.node()) {
                 stage++;
             }
-            int state = stage * graph.nodes + at.node();
-            long known = quickest[state];
-            if (known >= 0 && (!limited || known <= at.delay())) {
+            if (isSettled(at.node(), stage, at.delay())) {
                 continue;
             }
+            int state = stage * graph.nodes + at.node();
             write(state);
             quickest[state] = at.delay();
             if (at.node() == question.destination()
@@ -224,23 +223,35 @@ final class CheapestPath {
         }
         for (Possible.Offer offer : possible.from(node)) {
             long delay = at.delay() + offer.delayNanos();
-            boolean pointless = offer.isPatch()
-                    && at.byPatch()
-                    && stage == at.stage()
-                    && at.before() != null
-                    && possible.isNeverBetterInTwo(at.before().node(), offer.to());
-            if (!pointless && !apart.get(offer.to()) && inTime(offer.to(), stage, delay, limit)) {
+            if (!isSettled(offer.to(), stage, delay)
+                    && !apart.get(offer.to())
+                    && inTime(offer.to(), stage, delay, limit)
+                    && !isPointless(at, stage, offer)) {
                 offer(at, stage, delay, offer, forbidden, bought, queue);
             }
         }
     }
 
+    private boolean isPointless(Label at, int stage, Possible.Offer offer) {
+        return offer.isPatch()
+                && at.byPatch()
+                && stage == at.stage()
+                && at.before() != null
+                && possible.isNeverBetterInTwo(at.before().node(), offer.to());
+    }
+
+    /** A way to this node that is no dearer and no slower has been gone on with. */
+    private boolean isSettled(int node, int stage, long delay) {
+        long known = quickest[stage * graph.nodes + node];
+        return known >= 0 && (!limited || known <= delay);
+    }
+
     /** A way to this node is worth going on with; when it is, it is remembered as waiting. */
     private boolean isBetter(int node, int stage, long cost, long delay, int rank) {
-        int state = stage * graph.nodes + node;
-        if (quickest[state] >= 0 && (!limited || quickest[state] <= delay)) {
+        if (isSettled(node, stage, delay)) {
             return false;
         }
+        int state = stage * graph.nodes + node;
         boolean dearer = cost > waitingCost[state] || (cost == waitingCost[state] && rank >= waitingRank[state]);
         if (dearer && (!limited || delay >= waitingDelay[state])) {
             return false;

@@ -3,7 +3,10 @@ package housewright.signal;
 import housewright.model.Carries;
 import housewright.model.Kind;
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,22 +18,42 @@ final class LipSync {
     private LipSync() {}
 
     static List<SoundToPicture> find(SignalGraph graph, List<FeedProof> proofs) {
+        Map<String, BitSet> soundsAt = soundsAt(proofs);
         List<SoundToPicture> meetings = new ArrayList<>();
         for (FeedProof picture : proofs) {
             if (picture.feed().never() || picture.feed().carries() != Carries.PICTURE) {
                 continue;
             }
-            for (FeedProof sound : proofs) {
-                if (sound.feed().never() || sound.feed().carries() != Carries.AUDIO) {
-                    continue;
+            BitSet sounds = new BitSet();
+            for (PairProof seen : picture.pairs()) {
+                BitSet here = soundsAt.get(seen.to().thing());
+                if (here != null) {
+                    sounds.or(here);
                 }
-                SoundToPicture meeting = meet(graph, sound, picture);
+            }
+            for (int i = sounds.nextSetBit(0); i >= 0; i = sounds.nextSetBit(i + 1)) {
+                SoundToPicture meeting = meet(graph, proofs.get(i), picture);
                 if (meeting != null) {
                     meetings.add(meeting);
                 }
             }
         }
         return meetings;
+    }
+
+    /** By equipment, the places of the feeds of sound that should arrive at it. */
+    private static Map<String, BitSet> soundsAt(List<FeedProof> proofs) {
+        Map<String, BitSet> soundsAt = new HashMap<>();
+        for (int i = 0; i < proofs.size(); i++) {
+            FeedProof sound = proofs.get(i);
+            if (!sound.feed().never() && sound.feed().carries() == Carries.AUDIO) {
+                for (PairProof heard : sound.pairs()) {
+                    soundsAt.computeIfAbsent(heard.to().thing(), key -> new BitSet())
+                            .set(i);
+                }
+            }
+        }
+        return soundsAt;
     }
 
     private static @Nullable SoundToPicture meet(SignalGraph graph, FeedProof sound, FeedProof picture) {

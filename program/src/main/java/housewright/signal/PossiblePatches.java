@@ -21,10 +21,19 @@ final class PossiblePatches {
     private static final int PATCH_MINUTES = 2;
     private static final int UNPATCH_MINUTES = 1;
 
-    /** Looked up in sets for every offer of every search, so its hash is worked out once. */
+    /** Looked up for every offer of every search, so its hash is worked out once and tells most from one another. */
     private record Key(int hash, String device, Join.Pair pair, String how) {
         static Key of(String device, Join.Pair pair, String how) {
             return new Key(31 * device.hashCode() + pair.hashCode(), device, pair, how);
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Key key
+                    && hash == key.hash
+                    && device.equals(key.device)
+                    && pair.equals(key.pair)
+                    && how.equals(key.how);
         }
 
         @Override

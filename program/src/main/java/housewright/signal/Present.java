@@ -4,6 +4,7 @@ import housewright.model.Equipment;
 import housewright.model.Model;
 import housewright.model.Shape;
 import housewright.model.Types;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -40,7 +41,7 @@ public record Present(Equipment equipment, @Nullable Shape shape) {
                 all.put(now.id(), new Present(now, shape));
             }
         }
-        return all;
+        return Collections.unmodifiableMap(all);
     }
 
     @Override

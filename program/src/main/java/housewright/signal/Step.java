@@ -32,7 +32,7 @@ record Step(Object key, long cost, Set<PortKey> takes, Doing done) {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Step step && step.key.equals(key);
+        return other == this || (other instanceof Step step && step.key.equals(key));
     }
 
     @Override

@@ -10,8 +10,6 @@ import housewright.model.Ref.Address;
 import housewright.model.Setting;
 import housewright.model.Shape;
 import housewright.model.Shape.Socket;
-import housewright.model.Types;
-import housewright.signal.Moment;
 import housewright.signal.Present;
 import housewright.unit.Delay;
 import java.util.HashMap;
@@ -24,8 +22,8 @@ final class Ports {
     private final Map<String, Present> things;
     private final Map<String, Map<Spot, Double>> gains = new ConcurrentHashMap<>();
 
-    Ports(Types types, Moment moment) {
-        things = Present.all(types, moment);
+    Ports(Map<String, Present> things) {
+        this.things = things;
     }
 
     /** The thing as it is at the moment; null where it is not there. */

@@ -8,14 +8,15 @@ import housewright.model.PatchEntry;
 import housewright.model.Project;
 import housewright.model.Ref.Address;
 import housewright.model.Shape;
-import housewright.model.Types;
 import housewright.signal.Moment;
+import housewright.signal.Present;
 import housewright.signal.Signals;
 import housewright.unit.Level;
 import housewright.unit.Sensitivity;
 import housewright.unit.Unit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The sound of one project at one moment. */
@@ -33,17 +34,18 @@ public final class Sound {
     private final List<Fill> fills;
     private final List<ClockDomain> clockDomains;
 
-    private Sound(Types types, Moment moment, Signals signals, Cabling cabling) {
-        ports = new Ports(types, moment);
-        patched = patched(types.project(), moment);
+    private Sound(Project project, Map<String, Present> things, Signals signals, Cabling cabling) {
+        Moment moment = signals.moment();
+        ports = new Ports(things);
+        patched = patched(project, moment);
         voices = new Voices(ports, signals).find();
         alignments = new Alignments(ports, signals).find();
-        fills = new Fills(ports, types.project(), signals).find();
-        clockDomains = new ClockDomains(ports, types.project(), moment).find(cabling);
+        fills = new Fills(ports, project, signals).find();
+        clockDomains = new ClockDomains(ports, project, moment).find(cabling);
     }
 
-    public static Sound of(Types types, Moment moment, Signals signals, Cabling cabling) {
-        return new Sound(types, moment, signals, cabling);
+    public static Sound of(Project project, Map<String, Present> things, Signals signals, Cabling cabling) {
+        return new Sound(project, things, signals, cabling);
     }
 
     private List<Patched> patched(Project project, Moment moment) {

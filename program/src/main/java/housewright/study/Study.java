@@ -23,6 +23,7 @@ import housewright.room.Rooms;
 import housewright.signal.FeedProof;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
+import housewright.signal.Present;
 import housewright.signal.Signals;
 import housewright.sound.Sound;
 import java.util.LinkedHashSet;
@@ -41,6 +42,7 @@ public final class Study implements Evidence {
     private final Moment moment;
     private final List<Rule> rules;
     private final Map<Moment, Study> byMoment;
+    private final Once<Map<String, Present>> things;
     private final Once<Signals> signals;
     private final Once<Cabling> cabling;
     private final Once<Pictures> pictures;
@@ -60,15 +62,16 @@ public final class Study implements Evidence {
         this.moment = moment;
         this.rules = rules;
         this.byMoment = byMoment;
+        this.things = new Once<>(() -> Present.all(types, moment));
         this.signals = new Once<>(() -> Signals.of(types.project(), types.library(), moment));
-        this.cabling = new Once<>(() -> Cabling.of(types, moment));
-        this.pictures = new Once<>(() -> Pictures.of(types, signals.get()));
-        this.networks = new Once<>(() -> Networks.of(types, signals.get(), cabling.get()));
-        this.sound = new Once<>(() -> Sound.of(types, moment, signals(), cabling()));
-        this.lights = new Once<>(() -> Lights.of(types, signals(), cabling()));
-        this.supplies = new Once<>(() -> Supplies.of(types, moment, cabling(), networks()));
-        this.rooms = new Once<>(() -> Rooms.of(types, moment));
-        this.operation = new Once<>(() -> Operation.of(types, moment, cabling.get()));
+        this.cabling = new Once<>(() -> Cabling.of(types, things.get(), moment));
+        this.pictures = new Once<>(() -> Pictures.of(types, things.get(), signals()));
+        this.networks = new Once<>(() -> Networks.of(types, things.get(), signals(), cabling()));
+        this.sound = new Once<>(() -> Sound.of(project(), things.get(), signals(), cabling()));
+        this.lights = new Once<>(() -> Lights.of(types, things.get(), signals(), cabling()));
+        this.supplies = new Once<>(() -> Supplies.of(types, things.get(), cabling(), networks()));
+        this.rooms = new Once<>(() -> Rooms.of(types, things.get()));
+        this.operation = new Once<>(() -> Operation.of(project(), things.get(), cabling()));
         this.beyondFeeds = new Once<>(() -> Checks.run(someRules(false), this));
         this.findings = new Once<>(() -> Checks.together(rules, beyondFeeds.get(), Checks.run(someRules(true), this)));
         this.verdict = new Once<>(() -> Verdict.of(this));
@@ -77,7 +80,7 @@ public final class Study implements Evidence {
     /** Those that say the state of a feed look for mends of it, which takes long; the others need not wait for them. */
     private List<Rule> someRules(boolean stateOfFeed) {
         return rules.stream()
-                .filter(rule -> SignalRules.isStateOfFeed(rule.card().id()) == stateOfFeed)
+                .filter(rule -> SignalRules.isStateOfFeed(rule) == stateOfFeed)
                 .toList();
     }
 

@@ -55,7 +55,7 @@ class ReadmeTest {
     /** What {@code check} prints of a mistake: the finding, or the feed that it breaks. */
     private static String printed(Mistake mistake) {
         Study study = Study.of(mistake.project(), BuiltInLibrary.of(1));
-        Finding finding = mistake.in(study.findings()).getFirst();
+        Finding finding = mistake.in(study).getFirst();
         String out =
                 new CheckText(new Page(false), study, "hall.yaml", true).write().toString();
         List<String> said = blocks(out).stream()

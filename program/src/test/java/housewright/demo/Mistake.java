@@ -1,5 +1,6 @@
 package housewright.demo;
 
+import housewright.check.signal.SignalRules;
 import housewright.finding.Finding;
 import housewright.finding.Findings;
 import housewright.finding.Severity;
@@ -23,9 +24,17 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  * @param subject one of the finding's subjects, such as {@code cable C501} or {@code equipment desk}
  * @param severity of the finding
  * @param change the first fix is one the program can make, and it clears the finding
+ * @param slow looking for the mends that its finding offers takes seconds
  */
 public record Mistake(
-        String name, String on, Damage damage, String rule, String subject, Severity severity, boolean change) {
+        String name,
+        String on,
+        Damage damage,
+        String rule,
+        String subject,
+        Severity severity,
+        boolean change,
+        boolean slow) {
     /** One file of mistakes for each trade. */
     static final List<String> TRADES = List.of(
             "signal",
@@ -64,7 +73,8 @@ public record Mistake(
                         .filter(word -> word.word().equals(severity))
                         .findFirst()
                         .orElseThrow(() -> new AssertionError(each + ": no severity " + severity)),
-                "change".equals(each.get("fix")));
+                "change".equals(each.get("fix")),
+                Boolean.TRUE.equals(each.get("slow")));
     }
 
     /** The text of a sound project. */
@@ -76,10 +86,12 @@ public record Mistake(
         return damage.in(text(on));
     }
 
-    /** What is found of it, due or not. */
-    public List<Finding> in(Findings findings) {
-        return everything(findings)
-                .filter(finding -> finding.rule().equals(rule))
+    /** What is found of it, due or not. Mends of feeds, which take long, are looked for only where its rule has them. */
+    public List<Finding> in(Study study) {
+        Stream<Finding> found = SignalRules.isStateOfFeed(rule)
+                ? everything(study.findings())
+                : Stream.concat(study.findingsBeyondFeeds().stream(), study.laterBeyondFeeds().stream());
+        return found.filter(finding -> finding.rule().equals(rule))
                 .filter(finding ->
                         finding.subjects().stream().map(Subject::toString).anyMatch(subject::equals))
                 .toList();
@@ -89,8 +101,8 @@ public record Mistake(
         return Stream.concat(findings.due().stream(), findings.notYetDue().stream());
     }
 
-    public static Findings findings(Project project) {
-        return Study.of(project, Demo.LIBRARY).findings();
+    static Study study(Project project) {
+        return Study.of(project, Demo.LIBRARY);
     }
 
     @Override

@@ -16,6 +16,7 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  * @param why a word of the reason; for a never-feed that arrives, of its way
  * @param mend words of what a person would do, to be among the mends; null where anything that mends will do
  * @param noMend why none may be offered; null where one must be
+ * @param slow looking for its mends takes seconds
  */
 record SeededBreak(
         String name,
@@ -25,7 +26,8 @@ record SeededBreak(
         List<String> at,
         String why,
         String mend,
-        String noMend) {
+        String noMend,
+        boolean slow) {
 
     static List<SeededBreak> all() {
         String text = Demo.text("/housewright/breaks/breaks.yaml");
@@ -49,7 +51,8 @@ record SeededBreak(
                 Damage.list(each.get("at")),
                 (String) each.get("why"),
                 (String) each.get("mend"),
-                (String) each.get("no-mend"));
+                (String) each.get("no-mend"),
+                Boolean.TRUE.equals(each.get("slow")));
     }
 
     /** The demo with this put wrong. */

@@ -16,6 +16,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -78,8 +79,23 @@ class SeededBreaksTest {
         }
     }
 
+    static List<SeededBreak> mendedSoon() {
+        return toMend().stream().filter(each -> !each.slow()).toList();
+    }
+
+    static List<SeededBreak> mendedSlowly() {
+        return toMend().stream().filter(SeededBreak::slow).toList();
+    }
+
     @ParameterizedTest
-    @MethodSource("toMend")
+    @MethodSource("mendedSlowly")
+    @Tag("slow")
+    void aMendLookedForLongDoesSo(SeededBreak seeded) {
+        aMendProvesTheFeedAgainAndHarmsNoOther(seeded);
+    }
+
+    @ParameterizedTest
+    @MethodSource("mendedSoon")
     void aMendProvesTheFeedAgainAndHarmsNoOther(SeededBreak seeded) {
         Project broken = seeded.made();
         Signals before = signals(broken);

@@ -2,6 +2,7 @@ package housewright.check.cable;
 
 import housewright.cable.Cabling;
 import housewright.cable.Lead;
+import housewright.cable.Use;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -53,7 +54,7 @@ public final class MainsBesideSignal implements Rule {
         if (beside.isEmpty()) {
             return Stream.empty();
         }
-        Map<String, Use> uses = Use.of(evidence.cabling());
+        Map<String, Use> uses = evidence.cabling().uses();
         List<Finding> findings = new ArrayList<>();
         List<String> unknown = new ArrayList<>();
         for (Pathway pathway : beside) {

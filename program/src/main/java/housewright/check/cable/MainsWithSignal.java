@@ -1,6 +1,7 @@
 package housewright.check.cable;
 
 import housewright.cable.Lead;
+import housewright.cable.Use;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -38,7 +39,7 @@ public final class MainsWithSignal implements Rule {
 
     @Override
     public Stream<Finding> check(Evidence evidence) {
-        Map<String, Use> uses = Use.of(evidence.cabling());
+        Map<String, Use> uses = evidence.cabling().uses();
         if (!uses.containsValue(Use.MAINS)) {
             return Stream.empty();
         }

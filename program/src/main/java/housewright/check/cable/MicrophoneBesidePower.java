@@ -1,6 +1,7 @@
 package housewright.check.cable;
 
 import housewright.cable.Lead;
+import housewright.cable.Use;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -42,7 +43,7 @@ public final class MicrophoneBesidePower implements Rule {
 
     @Override
     public Stream<Finding> check(Evidence evidence) {
-        Map<String, Use> uses = Use.of(evidence.cabling());
+        Map<String, Use> uses = evidence.cabling().uses();
         double microphone = evidence.limit(CARD, MICROPHONE);
         Set<String> loudPathways = new LinkedHashSet<>();
         Set<String> loudCables = new LinkedHashSet<>();

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -47,32 +48,36 @@ public final class StruckStillNeeded implements Rule {
                         all,
                         needs,
                         by == null || by.isRange() ? null : by.thing(),
-                        Words.said(each.id()) + " has its supply from it");
-                need(all, needs, each.partOf(), Words.said(each.id()) + " sits in it");
-                need(all, needs, each.runsOn(), Words.said(each.id()) + " runs on it");
-                need(all, needs, each.gang(), Words.said(each.id()) + " shares its address");
+                        () -> Words.said(each.id()) + " has its supply from it");
+                need(all, needs, each.partOf(), () -> Words.said(each.id()) + " sits in it");
+                need(all, needs, each.runsOn(), () -> Words.said(each.id()) + " runs on it");
+                need(all, needs, each.gang(), () -> Words.said(each.id()) + " shares its address");
             }
         }
         evidence.project().controls().values().forEach(control -> {
-            need(all, needs, control.press() == null ? null : control.press().thing(), "its buttons are pressed");
+            need(all, needs, control.press() == null ? null : control.press().thing(), () -> "its buttons are pressed");
             need(
                     all,
                     needs,
                     control.does() == null ? null : control.does().thing(),
-                    Words.said(control.id()) + " acts on it");
+                    () -> Words.said(control.id()) + " acts on it");
         });
         evidence.project()
                 .files()
                 .values()
-                .forEach(file -> need(all, needs, file.device(), Words.said(file.id()) + " is made for it"));
+                .forEach(file -> need(all, needs, file.device(), () -> Words.said(file.id()) + " is made for it"));
         return needs.entrySet().stream().map(each -> finding(all, each.getKey(), each.getValue()));
     }
 
     private static void need(
-            Map<String, Equipment> all, Map<String, List<String>> needs, @Nullable String thing, String why) {
+            Map<String, Equipment> all,
+            Map<String, List<String>> needs,
+            @Nullable String thing,
+            Supplier<String> inWords) {
         Equipment needed = thing == null ? null : all.get(thing);
         if (needed != null && needed.life() == Life.STRIKE) {
             List<String> whys = needs.computeIfAbsent(needed.id(), key -> new ArrayList<>());
+            String why = inWords.get();
             if (!whys.contains(why)) {
                 whys.add(why);
             }

@@ -1,5 +1,6 @@
 package housewright.check.joining;
 
+import housewright.cable.SoundRun;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -45,8 +46,8 @@ public final class ConsumerIntoLine implements Rule {
     @Override
     public Stream<Finding> check(Evidence evidence) {
         double most = evidence.limit(CARD, GAP);
-        Map<Between, List<Run>> between = new LinkedHashMap<>();
-        for (Run run : Run.ofSound(evidence.cabling())) {
+        Map<Between, List<SoundRun>> between = new LinkedHashMap<>();
+        for (SoundRun run : evidence.cabling().soundRuns()) {
             if (run.in().level() == LevelClass.LINE && !run.isBothWays() && (isPhones(run) || gap(run) > most)) {
                 between.computeIfAbsent(
                                 new Between(
@@ -59,18 +60,18 @@ public final class ConsumerIntoLine implements Rule {
         return between.values().stream().map(runs -> finding(runs, most));
     }
 
-    private static boolean isPhones(Run run) {
+    private static boolean isPhones(SoundRun run) {
         return run.out().level() == LevelClass.PHONES && run.out().nominal() == null;
     }
 
-    private static double gap(Run run) {
+    private static double gap(SoundRun run) {
         OptionalDouble gives = Levels.working(run.out());
         OptionalDouble wants = Levels.working(run.in());
         return gives.isPresent() && wants.isPresent() ? wants.getAsDouble() - gives.getAsDouble() : 0;
     }
 
-    private static Finding finding(List<Run> runs, double most) {
-        Run run = runs.getFirst();
+    private static Finding finding(List<SoundRun> runs, double most) {
+        SoundRun run = runs.getFirst();
         Set<Subject> subjects = new LinkedHashSet<>();
         runs.forEach(each -> subjects.addAll(Subjects.of(each)));
         String from = run.source().at().saidPort();

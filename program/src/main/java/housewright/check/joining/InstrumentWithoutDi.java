@@ -1,5 +1,6 @@
 package housewright.check.joining;
 
+import housewright.cable.SoundRun;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -41,7 +42,7 @@ public final class InstrumentWithoutDi implements Rule {
     public Stream<Finding> check(Evidence evidence) {
         double most = evidence.limit(CARD, DRIVES) * 1000;
         List<Finding> findings = new ArrayList<>();
-        for (Run run : Run.ofSound(evidence.cabling())) {
+        for (SoundRun run : evidence.cabling().soundRuns()) {
             if (run.out().level() == LevelClass.INSTRUMENT && isNoInstrumentInput(run)) {
                 findings.add(finding(run, most));
             }
@@ -49,13 +50,13 @@ public final class InstrumentWithoutDi implements Rule {
         return findings.stream();
     }
 
-    private static boolean isNoInstrumentInput(Run run) {
+    private static boolean isNoInstrumentInput(SoundRun run) {
         Model model = run.input().model();
         boolean pack = model != null && model.kind() == Kind.RADIO_TRANSMITTER;
         return !pack && (run.in().level() == LevelClass.MIC || Levels.isLineInput(run.in()));
     }
 
-    private static Finding finding(Run run, double most) {
+    private static Finding finding(SoundRun run, double most) {
         Resistance impedance = run.out().impedance();
         boolean drives = impedance != null && impedance.ohms() <= most;
         String message =

@@ -1,5 +1,6 @@
 package housewright.check.joining;
 
+import housewright.cable.SoundRun;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -42,7 +43,7 @@ public final class MicIntoLine implements Rule {
         double least = evidence.limit(CARD, LOUDEST);
         Sets sets = new Sets();
         List<Finding> findings = new ArrayList<>();
-        for (Run run : Run.ofSound(evidence.cabling())) {
+        for (SoundRun run : evidence.cabling().soundRuns()) {
             Finding finding = check(run, sets, least);
             if (finding != null) {
                 findings.add(finding);
@@ -51,7 +52,7 @@ public final class MicIntoLine implements Rule {
         return findings.stream();
     }
 
-    private static @Nullable Finding check(Run run, Sets sets, double least) {
+    private static @Nullable Finding check(SoundRun run, Sets sets, double least) {
         if (run.out().level() != LevelClass.MIC || !Levels.isLineInput(run.in()) || run.isBothWays()) {
             return null;
         }

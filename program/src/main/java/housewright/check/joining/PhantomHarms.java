@@ -1,5 +1,6 @@
 package housewright.check.joining;
 
+import housewright.cable.SoundRun;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -34,7 +35,7 @@ public final class PhantomHarms implements Rule {
     public Stream<Finding> check(Evidence evidence) {
         Sets sets = new Sets();
         List<Finding> findings = new ArrayList<>();
-        for (Run run : Run.ofSound(evidence.cabling())) {
+        for (SoundRun run : evidence.cabling().soundRuns()) {
             boolean harmed = run.out().phantom() == Phantom.HARMED;
             boolean unbalanced = Boolean.FALSE.equals(run.out().balanced());
             boolean line = run.out().level() == LevelClass.LINE;
@@ -47,7 +48,7 @@ public final class PhantomHarms implements Rule {
         return findings.stream();
     }
 
-    private static Finding finding(Evidence evidence, Run run, boolean harmed, boolean unbalanced) {
+    private static Finding finding(Evidence evidence, SoundRun run, boolean harmed, boolean unbalanced) {
         String why = harmed
                 ? " is harmed by it."
                 : unbalanced

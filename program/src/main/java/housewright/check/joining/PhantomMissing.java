@@ -1,6 +1,7 @@
 package housewright.check.joining;
 
 import housewright.cable.Plug;
+import housewright.cable.SoundRun;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -52,14 +53,14 @@ public final class PhantomMissing implements Rule {
 
     @Override
     public Stream<Finding> check(Evidence evidence) {
-        List<Run> runs = Run.ofSound(evidence.cabling());
-        Map<String, List<Run>> byThing = new HashMap<>();
+        List<SoundRun> runs = evidence.cabling().soundRuns();
+        Map<String, List<SoundRun>> byThing = new HashMap<>();
         runs.forEach(run -> byThing.computeIfAbsent(run.source().at().thing(), thing -> new ArrayList<>())
                 .add(run));
         Sets sets = new Sets();
         List<Finding> findings = new ArrayList<>();
-        Map<String, List<Run>> notSaid = new LinkedHashMap<>();
-        for (Run run : runs) {
+        Map<String, List<SoundRun>> notSaid = new LinkedHashMap<>();
+        for (SoundRun run : runs) {
             if (run.out().phantom() == Phantom.NEEDS) {
                 switch (supply(run.input(), sets, byThing, new LinkedHashSet<>())) {
                     case GIVEN -> {}
@@ -75,7 +76,7 @@ public final class PhantomMissing implements Rule {
         return findings.stream();
     }
 
-    private static Supply supply(Plug input, Sets sets, Map<String, List<Run>> byThing, Set<String> seen) {
+    private static Supply supply(Plug input, Sets sets, Map<String, List<SoundRun>> byThing, Set<String> seen) {
         Port port = input.port();
         if (port == null) {
             return Supply.GIVEN; // nobody knows; not for this rule to say
@@ -89,7 +90,7 @@ public final class PhantomMissing implements Rule {
         Supply best = port.level() == LevelClass.MIC || port.level() == null ? Supply.NOT_SAID : Supply.NONE;
         if (isUnpowered(input.model()) && seen.add(input.at().thing())) {
             best = Supply.NONE;
-            for (Run onward : byThing.getOrDefault(input.at().thing(), List.of())) {
+            for (SoundRun onward : byThing.getOrDefault(input.at().thing(), List.of())) {
                 Supply other = supply(onward.input(), sets, byThing, seen);
                 best = other.compareTo(best) < 0 ? other : best;
             }
@@ -106,7 +107,7 @@ public final class PhantomMissing implements Rule {
                         .noneMatch(port -> port.in() == Signal.MAINS || port.phantom() == Phantom.GIVES);
     }
 
-    private static Finding setOff(Evidence evidence, Run run) {
+    private static Finding setOff(Evidence evidence, SoundRun run) {
         return CARD.finding(
                 Severity.FIX,
                 Subjects.of(run),
@@ -116,7 +117,7 @@ public final class PhantomMissing implements Rule {
                 List.of(PhantomSetting.fix(evidence, run.input(), true)));
     }
 
-    private static Finding none(Run run) {
+    private static Finding none(SoundRun run) {
         return CARD.finding(
                 Severity.FIX,
                 Subjects.of(run),
@@ -126,8 +127,8 @@ public final class PhantomMissing implements Rule {
                 List.of(Fix.of("Plug it into an input that gives phantom power, or put a supply for it between.")));
     }
 
-    private static Finding notSaid(List<Run> runs) {
-        Run first = runs.getFirst();
+    private static Finding notSaid(List<SoundRun> runs) {
+        SoundRun first = runs.getFirst();
         Set<Subject> subjects = new LinkedHashSet<>();
         runs.forEach(run -> subjects.addAll(Subjects.of(run)));
         String more = runs.size() == 1 ? "" : " (and " + (runs.size() - 1) + " more on it)";

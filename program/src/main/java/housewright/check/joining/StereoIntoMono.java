@@ -3,6 +3,7 @@ package housewright.check.joining;
 import housewright.cable.Cabling;
 import housewright.cable.Lead;
 import housewright.cable.Plug;
+import housewright.cable.SoundRun;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -38,7 +39,7 @@ public final class StereoIntoMono implements Rule {
     @Override
     public Stream<Finding> check(Evidence evidence) {
         List<Finding> findings = new ArrayList<>();
-        for (Run run : Run.ofSound(evidence.cabling())) {
+        for (SoundRun run : evidence.cabling().soundRuns()) {
             if (isStereoJack(run.out()) && isMono(run.in()) && !isSplit(evidence.cabling(), run.source())) {
                 findings.add(finding(run));
             }
@@ -70,7 +71,7 @@ public final class StereoIntoMono implements Rule {
         return false;
     }
 
-    private static Finding finding(Run run) {
+    private static Finding finding(SoundRun run) {
         boolean balanced = !Boolean.FALSE.equals(run.in().balanced());
         return CARD.finding(
                 Severity.FIX,

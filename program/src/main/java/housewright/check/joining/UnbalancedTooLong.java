@@ -1,5 +1,6 @@
 package housewright.check.joining;
 
+import housewright.cable.SoundRun;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -39,7 +40,7 @@ public final class UnbalancedTooLong implements Rule {
     public Stream<Finding> check(Evidence evidence) {
         double most = evidence.limit(CARD, LENGTH);
         List<Finding> findings = new ArrayList<>();
-        for (Run run : Run.ofSound(evidence.cabling())) {
+        for (SoundRun run : evidence.cabling().soundRuns()) {
             boolean unbalanced = Boolean.FALSE.equals(run.out().balanced())
                     || Boolean.FALSE.equals(run.in().balanced());
             if (unbalanced && run.out().level() != LevelClass.PHONES && !run.isBothWays()) {
@@ -52,7 +53,7 @@ public final class UnbalancedTooLong implements Rule {
         return findings.stream();
     }
 
-    private static Finding finding(Run run, double metres, double most) {
+    private static Finding finding(SoundRun run, double metres, double most) {
         String end = Boolean.FALSE.equals(run.out().balanced())
                 ? run.source().at().saidPort()
                 : run.input().at().saidPort();

@@ -8,9 +8,14 @@ public final class SignalRules {
     private SignalRules() {}
 
     /** Whether a rule only says the state of a feed, which a face that shows the feeds shows anyway. */
+    public static boolean isStateOfFeed(Rule rule) {
+        return rule instanceof FeedRule;
+    }
+
+    /** The same of a rule by its id. */
     public static boolean isStateOfFeed(String rule) {
         return all().stream()
-                .anyMatch(each -> each instanceof FeedRule && each.card().id().equals(rule));
+                .anyMatch(each -> isStateOfFeed(each) && each.card().id().equals(rule));
     }
 
     public static List<Rule> all() {

@@ -1,20 +1,17 @@
-package housewright.check.cable;
+package housewright.cable;
 
-import housewright.cable.Cabling;
-import housewright.cable.Lead;
-import housewright.cable.Line;
-import housewright.cable.Plug;
 import housewright.model.CableType;
 import housewright.model.LevelClass;
 import housewright.model.Port;
 import housewright.model.Signal;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** What a cable is used for, by what it does to its neighbours: the worst first. */
-enum Use {
+public enum Use {
     MAINS,
     LOUDSPEAKER,
     MICROPHONE,
@@ -23,18 +20,18 @@ enum Use {
     OTHER;
 
     /** By the cable's id; what carries several things is the worst of them. */
-    static Map<String, Use> of(Cabling cabling) {
+    static Map<String, Use> of(List<Line> lines, List<Lead> leads) {
         Map<String, Use> uses = new HashMap<>();
-        for (Line line : cabling.lines()) {
+        for (Line line : lines) {
             Use use = of(line);
             for (Lead lead : line.leads()) {
                 uses.merge(lead.id(), use == OTHER ? of(lead.type()) : use, Use::worse);
             }
         }
-        for (Lead lead : cabling.leads()) { // of a cable that nobody knows the ends of, the sheath tells
+        for (Lead lead : leads) { // of a cable that nobody knows the ends of, the sheath tells
             uses.putIfAbsent(lead.id(), of(lead.type()));
         }
-        return uses;
+        return Collections.unmodifiableMap(uses);
     }
 
     private static Use worse(Use one, Use other) {

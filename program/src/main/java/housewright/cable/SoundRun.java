@@ -1,8 +1,5 @@
-package housewright.check.joining;
+package housewright.cable;
 
-import housewright.cable.Cabling;
-import housewright.cable.Line;
-import housewright.cable.Plug;
 import housewright.model.Port;
 import housewright.model.Signal;
 import java.util.ArrayList;
@@ -16,42 +13,43 @@ import org.jspecify.annotations.Nullable;
  * @param source in the output
  * @param input in the input; what a {@code both} port is counted as does not matter
  */
-record Run(Plug source, Plug input, Line line) {
-    static List<Run> ofSound(Cabling cabling) {
-        List<Run> runs = new ArrayList<>();
-        for (Line line : cabling.lines()) {
-            Run run = of(line);
+public record SoundRun(Plug source, Plug input, Line line) {
+    /** Those among the runs, in their order. */
+    static List<SoundRun> among(List<Line> lines) {
+        List<SoundRun> runs = new ArrayList<>();
+        for (Line line : lines) {
+            SoundRun run = of(line);
             if (run != null) {
                 runs.add(run);
             }
         }
-        return runs;
+        return List.copyOf(runs);
     }
 
-    private static @Nullable Run of(Line line) {
+    private static @Nullable SoundRun of(Line line) {
         Plug from = line.from();
         Plug to = line.to();
-        if (Signalled.of(from) != Signal.ANALOG_AUDIO || Signalled.of(to) != Signal.ANALOG_AUDIO) {
+        if (Line.signal(from) != Signal.ANALOG_AUDIO || Line.signal(to) != Signal.ANALOG_AUDIO) {
             return null;
         }
         Plug one = Objects.requireNonNull(from);
         Plug other = Objects.requireNonNull(to);
         if (port(one).leaves() && port(other).arrives() && port(one).in() == null) {
-            return new Run(one, other, line);
+            return new SoundRun(one, other, line);
         }
-        return port(other).leaves() && port(one).arrives() ? new Run(other, one, line) : null;
+        return port(other).leaves() && port(one).arrives() ? new SoundRun(other, one, line) : null;
     }
 
-    Port out() {
+    public Port out() {
         return port(source);
     }
 
-    Port in() {
+    public Port in() {
         return port(input);
     }
 
     /** Speech both ways and power on one pair, as intercom has it: its own world of levels. */
-    boolean isBothWays() {
+    public boolean isBothWays() {
         return out().both() != null || in().both() != null;
     }
 
