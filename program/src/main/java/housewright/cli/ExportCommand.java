@@ -79,7 +79,7 @@ final class ExportCommand implements Callable<Integer> {
             Now now = opened.now();
             Saving saving = projects.writeBack(origin, now.project());
             if (saving instanceof Saving.Saved) {
-                projects.noteWritten(opened.id(), now.revision());
+                projects.noteSame(opened.id(), now.revision());
             }
             return said(saving, origin);
         }
