@@ -24,7 +24,10 @@ final class DoorPages {
      */
     private static void comeIn(Visit visit) {
         Context ctx = visit.ctx;
-        String cookie = visit.common.door().comeIn(ctx.pathParam("secret")).orElseGet(() -> known(visit, ctx));
+        String cookie = visit.common
+                .door()
+                .comeIn(ctx.pathParam("secret"), visit.common.guard().cookie(ctx))
+                .orElseGet(() -> known(visit, ctx));
         if (!cookie.isEmpty()) {
             visit.common.guard().remember(ctx, cookie);
         }

@@ -6,6 +6,7 @@ import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Stands before every route: headers, host, session, role, and whether a change comes from a page of ours. */
 final class Guard {
@@ -46,7 +47,7 @@ final class Guard {
         if (route.need() == Need.NOBODY) {
             return Session.stranger();
         }
-        Session session = door.find(ctx.cookie(cookieName))
+        Session session = door.find(cookie(ctx))
                 .orElseThrow(() -> new Refused(
                         HttpStatus.UNAUTHORIZED,
                         "Open the link that Housewright printed when it was started, or the one you were sent."));
@@ -80,8 +81,13 @@ final class Guard {
         return token == null ? "" : token;
     }
 
+    @Nullable
+    String cookie(Context ctx) {
+        return ctx.cookie(cookieName);
+    }
+
     boolean knows(Context ctx) {
-        return door.find(ctx.cookie(cookieName)).isPresent();
+        return door.find(cookie(ctx)).isPresent();
     }
 
     void remember(Context ctx, String cookie) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import housewright.app.Role;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
@@ -186,6 +187,57 @@ class GuardTest {
         assertThat(hall.job().now().project().questions().get("q5").remarks().photo())
                 .isEmpty();
         assertThat(helper.get(job + "/questions").body()).contains("a.jpg is no photo");
+    }
+
+    @Test
+    void twoPeopleOfOneNameAreNotLetIn() throws Exception {
+        Visitor lead = Visitor.of(hall, Role.LEAD);
+        SharedLinks links = hall.server.common().links();
+        String eva = links.make("Eva", Role.LEAD, Hall.TODAY).link().id();
+        int before = links.list().size();
+        for (String taken : List.of("Eva", "eva", Hall.LEAD.person(), "helper on site")) {
+            lead.post("/sharing", Map.of("person", taken, "role", "lead"));
+            assertThat(lead.get("/sharing").body()).contains(taken + " is in already");
+        }
+        assertThat(links.list()).hasSize(before);
+        links.revoke(eva);
+        assertThat(lead.post("/sharing", Map.of("person", "Eva", "role", "lead"))
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(links.list()).hasSize(before + 1);
+    }
+
+    @Test
+    void whoeverMayDoEverythingDoesNotLoseThatByTryingAHelpersLink() throws Exception {
+        Visitor owner = Visitor.stranger(hall);
+        owner.get(hall.server.openOnce().substring(hall.origin().length()));
+        SharedLinks links = hall.server.common().links();
+        String viewer = links.make("Vera", Role.VIEWER, Hall.TODAY).secret();
+        owner.get("/in/" + viewer);
+        owner.get("/in/" + hall.server.common().door().siteSecret());
+        assertThat(owner.get("/sharing").statusCode()).isEqualTo(200);
+        Visitor vera = Visitor.stranger(hall);
+        vera.get("/in/" + viewer);
+        vera.get("/in/" + links.make("Lea", Role.LEAD, Hall.TODAY).secret());
+        assertThat(vera.get("/sharing").statusCode()).as("more than before").isEqualTo(200);
+    }
+
+    @Test
+    void aRequestWithoutEndIsNotReadToItsEnd() throws IOException {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), hall.server.port())) {
+            socket.setSoTimeout(60_000);
+            OutputStream out = socket.getOutputStream();
+            out.write(("POST /projects HTTP/1.1\r\nHost: 127.0.0.1:" + hall.server.port()
+                            + "\r\nContent-Type: text/plain\r\nTransfer-Encoding: chunked\r\n\r\n")
+                    .getBytes(StandardCharsets.US_ASCII));
+            byte[] piece = ("10000\r\n" + "x".repeat(0x10000) + "\r\n").getBytes(StandardCharsets.US_ASCII);
+            for (int i = 0; i < 17; i++) { // more than is read of what is refused, and no end
+                out.write(piece);
+            }
+            out.flush();
+            byte[] begins = socket.getInputStream().readNBytes(12);
+            assertThat(new String(begins, StandardCharsets.US_ASCII)).isEqualTo("HTTP/1.1 401");
+        }
     }
 
     @Test
