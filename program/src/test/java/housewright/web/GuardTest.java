@@ -190,6 +190,29 @@ class GuardTest {
     }
 
     @Test
+    void whatIsNoPhotoDoesNotTakeTheAnswerWithIt() {
+        try (Hall own = Hall.demo()) {
+            Visitor helper = Visitor.of(own, Role.HELPER);
+            String job = "/p/" + own.job().id();
+            String body = "--x\r\nContent-Disposition: form-data; name=\"revision\"\r\n\r\n1\r\n"
+                    + "--x\r\nContent-Disposition: form-data; name=\"answer\"\r\n\r\nTwo of them, both dead\r\n"
+                    + "--x\r\nContent-Disposition: form-data; name=\"photo\"; filename=\"a.heic\"\r\n\r\nno\r\n--x--\r\n";
+            helper.send(helper.request(job + "/questions/q5/answer", "multipart/form-data; boundary=x", body)
+                    .header("X-Housewright-Token", helper.token()));
+            assertThat(own.job().now().project().questions().get("q5").answer()).isEqualTo("Two of them, both dead");
+            assertThat(helper.get(job + "/questions").body()).contains("Answered q5", "a.heic is no photo");
+        }
+    }
+
+    @Test
+    void anEmptyAnswerPutsNobodysNameUnderAnother() {
+        Visitor helper = Visitor.of(hall, Role.HELPER);
+        long before = hall.job().now().revision();
+        helper.post("/p/" + hall.job().id() + "/questions/q5/answer", Map.of("revision", "1", "answer", " "));
+        assertThat(hall.job().now().revision()).isEqualTo(before);
+    }
+
+    @Test
     void twoPeopleOfOneNameAreNotLetIn() throws Exception {
         Visitor lead = Visitor.of(hall, Role.LEAD);
         SharedLinks links = hall.server.common().links();
