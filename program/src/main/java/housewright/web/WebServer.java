@@ -58,7 +58,7 @@ public final class WebServer implements AutoCloseable {
         Addresses addresses = Addresses.of(serving.share(), freePort(serving));
         SharedLinks links = new SharedLinks(projects.store());
         Door door = new Door(serving.owner(), links);
-        Guard guard = new Guard(door, addresses.hosts());
+        Guard guard = new Guard(door, addresses);
         Common common = new Common(
                 projects,
                 new Assets(),
