@@ -264,6 +264,15 @@ class GuardTest {
     }
 
     @Test
+    void rowsThatAreTooManyAreRefusedAndNotCutShort() {
+        Visitor lead = Visitor.of(hall, Role.LEAD);
+        HttpResponse<String> answer = lead.post(
+                "/p/" + hall.job().id() + "/table/cables/read", Map.of("text", "id,note\n" + "C1,x\n".repeat(5001)));
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(answer.body()).contains("These are 5001 rows", "Nothing was taken");
+    }
+
+    @Test
     void goesBackOnlyToItsOwnPages() {
         Visitor lead = Visitor.of(hall, Role.LEAD);
         for (String back : List.of("//elsewhere.example/", "http://elsewhere.example/", "/\\elsewhere.example")) {
