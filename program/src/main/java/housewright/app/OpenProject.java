@@ -91,12 +91,7 @@ public final class OpenProject {
     public Outcome takeOver(Author author, long base, String says, Project other) {
         Now known = now;
         return take(
-                author,
-                Step.IMPORT,
-                0,
-                says,
-                Math.min(base, known.revision()),
-                Change.between(known.project(), other));
+                author, Step.IMPORT, 0, says, Math.min(base, known.revision()), Change.between(known.project(), other));
     }
 
     /**

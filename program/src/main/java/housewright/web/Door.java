@@ -65,8 +65,7 @@ final class Door {
         return person.equalsIgnoreCase(owner)
                 || person.equalsIgnoreCase(ANYBODY_ON_SITE)
                 || links.list().stream()
-                        .anyMatch(link ->
-                                !link.revoked() && link.person().equalsIgnoreCase(person));
+                        .anyMatch(link -> !link.revoked() && link.person().equalsIgnoreCase(person));
     }
 
     /**
@@ -82,8 +81,7 @@ final class Door {
             return Optional.of(admit(owner, Role.LEAD, null));
         }
         if (siteSecret != null && Secrets.same(Secrets.hash(siteSecret), hash)) {
-            return Optional.of(
-                    had.mayDoAll() && known != null ? known : admit(ANYBODY_ON_SITE, Role.HELPER, SITE));
+            return Optional.of(had.mayDoAll() && known != null ? known : admit(ANYBODY_ON_SITE, Role.HELPER, SITE));
         }
         return links.findValid(hash)
                 .map(link -> known != null && had.compareTo(link.role()) < 0

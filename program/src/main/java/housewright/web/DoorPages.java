@@ -46,7 +46,8 @@ final class DoorPages {
         }
         throw new Refused(
                 HttpStatus.UNAUTHORIZED,
-                "This link was used already, was revoked, or is from an earlier start. Start Housewright again for a new one, or ask whoever sent it.");
+                "This link was used already, was revoked, or is from an earlier start. Start Housewright again for a"
+                        + " new one, or ask whoever sent it.");
     }
 
     private static void asset(Visit visit) {

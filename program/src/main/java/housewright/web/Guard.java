@@ -66,7 +66,8 @@ final class Guard {
     private void fromOurPage(Context ctx, Session session) {
         String origin = ctx.header("Origin");
         String site = ctx.header("Sec-Fetch-Site");
-        if ((origin != null && !addresses.hosts().allowOrigin(origin)) || (site != null && !site.equals("same-origin"))) {
+        if ((origin != null && !addresses.hosts().allowOrigin(origin))
+                || (site != null && !site.equals("same-origin"))) {
             throw new ForbiddenResponse("This came from a page of another site, so nothing was done.");
         }
         String token = Optional.ofNullable(ctx.header(TOKEN_HEADER)).orElseGet(() -> formToken(ctx));

@@ -63,8 +63,7 @@ final class OriginFile {
         if (onDisk.equals(now.project())) {
             return new FileNews(file, "It is as this project is.", false, false);
         }
-        Optional<Now> known =
-                job.findAt(Math.max(1, visit.common.projects().lastSame(job.id())));
+        Optional<Now> known = job.findAt(Math.max(1, visit.common.projects().lastSame(job.id())));
         boolean changed = known.isPresent() && !known.get().project().equals(onDisk);
         return changed
                 ? new FileNews(
@@ -96,9 +95,7 @@ final class OriginFile {
                         "Taken over from " + file,
                         opened.file().project());
                 if (outcome instanceof Outcome.Accepted accepted) {
-                    visit.common
-                            .projects()
-                            .noteSame(job.id(), accepted.now().revision());
+                    visit.common.projects().noteSame(job.id(), accepted.now().revision());
                 }
                 visit.settle(job, outcome, "Taken over from " + file);
             }

@@ -47,9 +47,8 @@ final class Visit {
     /** The project named in the address, with what other processes have kept in it. */
     OpenProject job() throws StoreException {
         String id = ctx.pathParam("project");
-        OpenProject job = common.projects()
-                .find(id)
-                .orElseThrow(() -> Refused.notFound("There is no project " + id + " here."));
+        OpenProject job =
+                common.projects().find(id).orElseThrow(() -> Refused.notFound("There is no project " + id + " here."));
         job.refresh();
         return job;
     }

@@ -150,7 +150,8 @@ public final class WebServer implements AutoCloseable {
                     ctx,
                     common,
                     500,
-                    "This is a fault in Housewright. What was kept before is kept; please report what the terminal shows.");
+                    "This is a fault in Housewright. What was kept before is kept; please report what the terminal"
+                            + " shows.");
         });
         config.routes.error(HttpStatus.NOT_FOUND, ctx -> tell(ctx, common, 404, "There is no such page."));
     }

@@ -268,9 +268,12 @@ class OpenProjectTest {
         Project first = demo.findAt(1).orElseThrow().project();
         demo.edit(ADA, 2, "Note", List.of(note("lead", "Has the keys and the van")));
         for (Outcome outcome : List.of(demo.restore(BEN, 2, 1), demo.takeOver(BEN, 2, "File", first))) {
-            assertThat(outcome).isInstanceOfSatisfying(Outcome.Conflict.class, conflict -> assertThat(conflict.clashes())
-                    .extracting(Clash::subject)
-                    .containsExactly("people.lead"));
+            assertThat(outcome)
+                    .isInstanceOfSatisfying(
+                            Outcome.Conflict.class,
+                            conflict -> assertThat(conflict.clashes())
+                                    .extracting(Clash::subject)
+                                    .containsExactly("people.lead"));
         }
         assertThat(noteOf("lead")).isEqualTo("Has the keys and the van");
         assertThat(demo.takeOver(BEN, 3, "File", first)).isInstanceOf(Outcome.Accepted.class);

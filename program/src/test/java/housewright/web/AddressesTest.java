@@ -18,7 +18,9 @@ class AddressesTest {
         network.set(List.of("10.0.0.7"));
         assertThat(addresses.shared()).containsExactly("http://10.0.0.7:7878");
         assertThat(addresses.hosts().allow("10.0.0.7:7878")).isTrue();
-        assertThat(addresses.hosts().allow("192.168.1.20:7878")).as("somebody else's now").isFalse();
+        assertThat(addresses.hosts().allow("192.168.1.20:7878"))
+                .as("somebody else's now")
+                .isFalse();
         assertThat(addresses.hosts().allow("127.0.0.1:7878")).isTrue();
     }
 

@@ -194,9 +194,16 @@ class GuardTest {
         try (Hall own = Hall.demo()) {
             Visitor helper = Visitor.of(own, Role.HELPER);
             String job = "/p/" + own.job().id();
-            String body = "--x\r\nContent-Disposition: form-data; name=\"revision\"\r\n\r\n1\r\n"
-                    + "--x\r\nContent-Disposition: form-data; name=\"answer\"\r\n\r\nTwo of them, both dead\r\n"
-                    + "--x\r\nContent-Disposition: form-data; name=\"photo\"; filename=\"a.heic\"\r\n\r\nno\r\n--x--\r\n";
+            String body = "--x\r\n"
+                    + "Content-Disposition: form-data; name=\"revision\"\r\n\r\n"
+                    + "1\r\n"
+                    + "--x\r\n"
+                    + "Content-Disposition: form-data; name=\"answer\"\r\n\r\n"
+                    + "Two of them, both dead\r\n"
+                    + "--x\r\n"
+                    + "Content-Disposition: form-data; name=\"photo\"; filename=\"a.heic\"\r\n\r\n"
+                    + "no\r\n"
+                    + "--x--\r\n";
             helper.send(helper.request(job + "/questions/q5/answer", "multipart/form-data; boundary=x", body)
                     .header("X-Housewright-Token", helper.token()));
             assertThat(own.job().now().project().questions().get("q5").answer()).isEqualTo("Two of them, both dead");

@@ -115,8 +115,10 @@ class LiveInBrowserTest {
     }
 
     private static void see(Page page, boolean seen) {
-        page.evaluate("seen => { Object.defineProperty(document, 'hidden', { value: !seen, configurable: true });"
-                + " document.dispatchEvent(new Event('visibilitychange')); }", seen);
+        page.evaluate(
+                "seen => { Object.defineProperty(document, 'hidden', { value: !seen, configurable: true });"
+                        + " document.dispatchEvent(new Event('visibilitychange')); }",
+                seen);
     }
 
     @Test

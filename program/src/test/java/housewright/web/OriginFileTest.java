@@ -44,7 +44,9 @@ class OriginFileTest {
             lead.post(job + "/file/write", Map.of());
             assertThat(lead.get(job).body()).contains("was changed outside since this page was shown");
             assertThat(file).as("by whoever saw a page from before").hasContent(elsewhere);
-            lead.post(job + "/file/take-over", Map.of("base", Long.toString(hall.job().now().revision())));
+            lead.post(
+                    job + "/file/take-over",
+                    Map.of("base", Long.toString(hall.job().now().revision())));
             assertThat(hall.job().now().project().questions().get("q6").asks()).startsWith("Had the interpreter");
             assertThat(lead.get(job).body()).contains("It is as this project is.");
             hall.edit(Hall.LEAD, "Took q5 out", new Change.Drop(Section.QUESTIONS, "q5"));
