@@ -83,14 +83,23 @@ public final class OpenProject {
         return take(author, Step.EDIT, 0, says, base, changes);
     }
 
-    /** Takes over another state of the whole project, such as a file's. */
-    public Outcome takeOver(Author author, String says, Project other) {
+    /**
+     * Takes over another state of the whole project, such as a file's.
+     *
+     * @param base the revision that its author looked at before; what others have edited since is not taken from them
+     */
+    public Outcome takeOver(Author author, long base, String says, Project other) {
         Now known = now;
-        return take(author, Step.IMPORT, 0, says, known.revision(), Change.between(known.project(), other));
+        return take(
+                author, Step.IMPORT, 0, says, Math.min(base, known.revision()), Change.between(known.project(), other));
     }
 
-    /** Makes the project what it was at an earlier revision; that, too, can be taken back. */
-    public Outcome restore(Author author, long revision) {
+    /**
+     * Makes the project what it was at an earlier revision; that, too, can be taken back.
+     *
+     * @param base the revision that its author looked at before; what others have edited since is not taken from them
+     */
+    public Outcome restore(Author author, long base, long revision) {
         try {
             Optional<Now> then = findAt(revision);
             if (then.isEmpty()) {
@@ -102,7 +111,7 @@ public final class OpenProject {
                     Step.RESTORE,
                     revision,
                     "Restored revision " + revision,
-                    known.revision(),
+                    Math.min(base, known.revision()),
                     Change.between(known.project(), then.get().project()));
         } catch (StoreException e) {
             return new Outcome.NotDone(e.why());
@@ -257,7 +266,13 @@ public final class OpenProject {
     }
 
     /** Sees what other processes have kept since; tells the watchers if they have. */
-    public synchronized void refresh() throws StoreException {
+    public void refresh() throws StoreException {
+        if (!store.listSince(id, now.revision()).isEmpty()) { // asked without holding up who edits
+            seeOthers();
+        }
+    }
+
+    private synchronized void seeOthers() throws StoreException {
         List<Revision> since = store.listSince(id, now.revision());
         if (!since.isEmpty()) {
             Now before = now;

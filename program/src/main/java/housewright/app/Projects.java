@@ -136,13 +136,13 @@ public final class Projects {
     /** No person has this name: names have no blanks around them. */
     private static final String THE_FILE = " file ";
 
-    /** Remembers that the file a project was begun from has been made what the project was at a revision. */
-    public void noteWritten(String project, long revision) throws StoreException {
+    /** Remembers that the file a project was begun from and the project were the same at a revision. */
+    public void noteSame(String project, long revision) throws StoreException {
         store.see(project, THE_FILE, revision);
     }
 
-    /** The revision last written to the file; 0 where none was. */
-    public long lastWritten(String project) throws StoreException {
+    /** The revision at which the file was last written or taken over; 0 where it was neither. */
+    public long lastSame(String project) throws StoreException {
         return store.lastSeen(project, THE_FILE);
     }
 

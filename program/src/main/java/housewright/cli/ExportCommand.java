@@ -21,7 +21,8 @@ import picocli.CommandLine.Parameters;
         name = "export",
         header = "Writes a project that is kept for the browser as a project file.",
         description = {
-            "Without an option it is printed. PROJECT is a name or id as the list of projects shows it; it may be left out where there is only one.",
+            "Without an option it is printed. PROJECT is a name or id as the list of projects shows it; it may be left"
+                    + " out where there is only one.",
             "It can be used while serve runs."
         })
 final class ExportCommand implements Callable<Integer> {
@@ -79,7 +80,7 @@ final class ExportCommand implements Callable<Integer> {
             Now now = opened.now();
             Saving saving = projects.writeBack(origin, now.project());
             if (saving instanceof Saving.Saved) {
-                projects.noteWritten(opened.id(), now.revision());
+                projects.noteSame(opened.id(), now.revision());
             }
             return said(saving, origin);
         }

@@ -9,6 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** Who may come in: the link printed at the start, which lets one browser in, and the share links. */
 final class Door {
     private static final int MOST_SESSIONS = 2000;
+    private static final String ANYBODY_ON_SITE = "Helper on site";
 
     private final Secrets secrets = new Secrets();
     private final String owner;
@@ -59,17 +60,33 @@ final class Door {
         siteSecret = null;
     }
 
-    /** The cookie for whoever shows a secret; empty where nobody gave it out, it was used up, or it was revoked. */
-    synchronized Optional<String> comeIn(String secret) {
+    /** Whether somebody comes in under this name, capitals aside. */
+    boolean isTaken(String person) {
+        return person.equalsIgnoreCase(owner)
+                || person.equalsIgnoreCase(ANYBODY_ON_SITE)
+                || links.list().stream()
+                        .anyMatch(link -> !link.revoked() && link.person().equalsIgnoreCase(person));
+    }
+
+    /**
+     * The cookie for whoever shows a secret; empty where nobody gave it out, it was used up, or it was revoked.
+     *
+     * @param known the cookie that they have; it stays theirs where the secret's role may do less
+     */
+    synchronized Optional<String> comeIn(String secret, @Nullable String known) {
+        Role had = find(known).map(session -> session.role).orElse(Role.VIEWER);
         String hash = Secrets.hash(secret);
         if (firstHash != null && Secrets.same(firstHash, hash)) {
             firstHash = null;
             return Optional.of(admit(owner, Role.LEAD, null));
         }
         if (siteSecret != null && Secrets.same(Secrets.hash(siteSecret), hash)) {
-            return Optional.of(admit("Helper on site", Role.HELPER, SITE));
+            return Optional.of(had.mayDoAll() && known != null ? known : admit(ANYBODY_ON_SITE, Role.HELPER, SITE));
         }
-        return links.findValid(hash).map(link -> admit(link.person(), link.role(), link.id()));
+        return links.findValid(hash)
+                .map(link -> known != null && had.compareTo(link.role()) < 0
+                        ? known
+                        : admit(link.person(), link.role(), link.id()));
     }
 
     private String admit(String person, Role role, @Nullable String link) {

@@ -24,7 +24,10 @@ final class DoorPages {
      */
     private static void comeIn(Visit visit) {
         Context ctx = visit.ctx;
-        String cookie = visit.common.door().comeIn(ctx.pathParam("secret")).orElseGet(() -> known(visit, ctx));
+        String cookie = visit.common
+                .door()
+                .comeIn(ctx.pathParam("secret"), visit.common.guard().cookie(ctx))
+                .orElseGet(() -> known(visit, ctx));
         if (!cookie.isEmpty()) {
             visit.common.guard().remember(ctx, cookie);
         }
@@ -43,7 +46,8 @@ final class DoorPages {
         }
         throw new Refused(
                 HttpStatus.UNAUTHORIZED,
-                "This link was used already, was revoked, or is from an earlier start. Start Housewright again for a new one, or ask whoever sent it.");
+                "This link was used already, was revoked, or is from an earlier start. Start Housewright again for a"
+                        + " new one, or ask whoever sent it.");
     }
 
     private static void asset(Visit visit) {

@@ -6,6 +6,7 @@ import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Stands before every route: headers, host, session, role, and whether a change comes from a page of ours. */
 final class Guard {
@@ -17,14 +18,14 @@ final class Guard {
     private static final String TOKEN_HEADER = "X-Housewright-Token";
 
     private final Door door;
-    private final Hosts hosts;
+    private final Addresses addresses;
     /** Cookies do not tell ports apart: two servers on one machine must not take each other's. */
     private final String cookieName;
 
-    Guard(Door door, Hosts hosts) {
+    Guard(Door door, Addresses addresses) {
         this.door = door;
-        this.hosts = hosts;
-        this.cookieName = "housewright-" + hosts.port();
+        this.addresses = addresses;
+        this.cookieName = "housewright-" + addresses.port();
     }
 
     /** For every answer, whatever is asked for. */
@@ -36,7 +37,7 @@ final class Guard {
                 .header("Cross-Origin-Resource-Policy", "same-origin")
                 .header("Permissions-Policy", "camera=(), microphone=(), geolocation=()")
                 .header("Cache-Control", "no-store");
-        if (!hosts.allow(ctx.header("Host"))) {
+        if (!addresses.hosts().allow(ctx.header("Host"))) {
             throw new Refused(HttpStatus.MISDIRECTED_REQUEST, "This server does not answer to that name.");
         }
     }
@@ -46,7 +47,7 @@ final class Guard {
         if (route.need() == Need.NOBODY) {
             return Session.stranger();
         }
-        Session session = door.find(ctx.cookie(cookieName))
+        Session session = door.find(cookie(ctx))
                 .orElseThrow(() -> new Refused(
                         HttpStatus.UNAUTHORIZED,
                         "Open the link that Housewright printed when it was started, or the one you were sent."));
@@ -65,7 +66,8 @@ final class Guard {
     private void fromOurPage(Context ctx, Session session) {
         String origin = ctx.header("Origin");
         String site = ctx.header("Sec-Fetch-Site");
-        if ((origin != null && !hosts.allowOrigin(origin)) || (site != null && !site.equals("same-origin"))) {
+        if ((origin != null && !addresses.hosts().allowOrigin(origin))
+                || (site != null && !site.equals("same-origin"))) {
             throw new ForbiddenResponse("This came from a page of another site, so nothing was done.");
         }
         String token = Optional.ofNullable(ctx.header(TOKEN_HEADER)).orElseGet(() -> formToken(ctx));
@@ -80,8 +82,13 @@ final class Guard {
         return token == null ? "" : token;
     }
 
+    @Nullable
+    String cookie(Context ctx) {
+        return ctx.cookie(cookieName);
+    }
+
     boolean knows(Context ctx) {
-        return door.find(ctx.cookie(cookieName)).isPresent();
+        return door.find(cookie(ctx)).isPresent();
     }
 
     void remember(Context ctx, String cookie) {

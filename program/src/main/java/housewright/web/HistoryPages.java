@@ -85,6 +85,6 @@ final class HistoryPages {
     private static void restore(Visit visit) throws StoreException {
         OpenProject job = visit.job();
         long number = number(visit);
-        visit.settle(job, job.restore(visit.author(), number), "Restored revision " + number);
+        visit.settle(job, job.restore(visit.author(), visit.number("base"), number), "Restored revision " + number);
     }
 }

@@ -1,6 +1,7 @@
 package housewright.web;
 
 import housewright.app.OpenProject;
+import housewright.app.StoreException;
 import io.javalin.http.sse.SseClient;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,10 +19,13 @@ final class Live implements AutoCloseable {
     /** Often enough that no proxy or phone gives the connection up, and that a closed window is noticed. */
     private static final int BEAT_SECONDS = 20;
 
+    /** How soon windows show what another process has kept in the same store. */
+    private static final int LOOK_SECONDS = 2;
+
     private static final int MOST_WINDOWS = 500;
 
     private final Map<String, Set<Window>> windows = new ConcurrentHashMap<>();
-    private final Set<String> watched = ConcurrentHashMap.newKeySet();
+    private final Map<String, OpenProject> watched = new ConcurrentHashMap<>();
     /** Sending waits for slow readers, so never on the thread that edits. */
     private final ExecutorService senders = Executors.newVirtualThreadPerTaskExecutor();
 
@@ -31,14 +35,16 @@ final class Live implements AutoCloseable {
     private record Window(SseClient client, Session session) {}
 
     private final Door door;
-    private final ScheduledFuture<?> beating;
+    private final List<ScheduledFuture<?>> beating;
 
     Live(Door door) {
         this.door = door;
-        this.beating = beat.scheduleWithFixedDelay(this::beat, BEAT_SECONDS, BEAT_SECONDS, TimeUnit.SECONDS);
+        this.beating = List.of(
+                beat.scheduleWithFixedDelay(this::beat, BEAT_SECONDS, BEAT_SECONDS, TimeUnit.SECONDS),
+                beat.scheduleWithFixedDelay(this::look, LOOK_SECONDS, LOOK_SECONDS, TimeUnit.SECONDS));
     }
 
-    /** Tells this window of each revision from now on, until it goes. */
+    /** Tells this window how far the project is, now and with each revision from now on, until it goes. */
     void join(OpenProject project, SseClient client, Session session) {
         if (windows.values().stream().mapToInt(Set::size).sum() >= MOST_WINDOWS) {
             client.close();
@@ -49,24 +55,36 @@ final class Live implements AutoCloseable {
         of.add(window);
         client.keepAlive();
         client.onClose(() -> of.remove(window));
-        if (watched.add(project.id())) {
+        if (watched.putIfAbsent(project.id(), project) == null) {
             project.watch((before, now, step) -> tell(project.id(), now.revision()));
         }
-        send(window, "open", Long.toString(project.now().revision()));
+        send(window, project.now().revision());
     }
 
     private void tell(String project, long revision) {
         for (Window window : windows.getOrDefault(project, Set.of())) {
-            send(window, "changed", Long.toString(revision));
+            send(window, revision);
         }
     }
 
-    private void send(Window window, String event, String data) {
+    private void send(Window window, long revision) {
         senders.execute(() -> {
             if (door.stillWelcome(window.session())) {
-                window.client().sendEvent(event, data);
+                window.client().sendEvent("changed", Long.toString(revision));
             } else {
                 window.client().close();
+            }
+        });
+    }
+
+    private void look() {
+        watched.forEach((id, project) -> {
+            if (!windows.getOrDefault(id, Set.of()).isEmpty()) {
+                try {
+                    project.refresh();
+                } catch (StoreException | RuntimeException e) {
+                    // the next page that is asked for says it, and the next look may go well
+                }
             }
         });
     }
@@ -87,7 +105,7 @@ final class Live implements AutoCloseable {
 
     @Override
     public void close() {
-        beating.cancel(false);
+        beating.forEach(each -> each.cancel(false));
         beat.shutdownNow();
         windows.values().forEach(of -> of.forEach(window -> window.client().close()));
         senders.shutdown();

@@ -5,8 +5,6 @@ import housewright.app.OpenProject;
 import housewright.app.Opening;
 import housewright.app.Outcome;
 import housewright.app.ProjectStore.Kept;
-import housewright.app.ProjectStore.Revision;
-import housewright.app.ProjectStore.Step;
 import housewright.app.Saving;
 import housewright.app.StoreException;
 import housewright.model.Project;
@@ -65,8 +63,7 @@ final class OriginFile {
         if (onDisk.equals(now.project())) {
             return new FileNews(file, "It is as this project is.", false, false);
         }
-        Optional<Now> known =
-                job.findAt(Math.max(lastTaken(job), visit.common.projects().lastWritten(job.id())));
+        Optional<Now> known = job.findAt(Math.max(1, visit.common.projects().lastSame(job.id())));
         boolean changed = known.isPresent() && !known.get().project().equals(onDisk);
         return changed
                 ? new FileNews(
@@ -75,15 +72,6 @@ final class OriginFile {
                         true,
                         true)
                 : new FileNews(file, "This project has changes that the file has not.", false, true);
-    }
-
-    /** The revision that was last the same as the file, as far as the history says. */
-    private static long lastTaken(OpenProject job) throws StoreException {
-        return job.history(Long.MAX_VALUE, Integer.MAX_VALUE).stream()
-                .filter(each -> each.what().step() == Step.IMPORT)
-                .map(Revision::number)
-                .findFirst()
-                .orElse(1L);
     }
 
     private static void takeOver(Visit visit) throws StoreException {
@@ -102,7 +90,13 @@ final class OriginFile {
                                 false));
             case Opening.Opened opened -> {
                 Outcome outcome = job.takeOver(
-                        visit.author(), "Taken over from " + file, opened.file().project());
+                        visit.author(),
+                        visit.number("base"),
+                        "Taken over from " + file,
+                        opened.file().project());
+                if (outcome instanceof Outcome.Accepted accepted) {
+                    visit.common.projects().noteSame(job.id(), accepted.now().revision());
+                }
                 visit.settle(job, outcome, "Taken over from " + file);
             }
         }
@@ -111,10 +105,20 @@ final class OriginFile {
     private static void write(Visit visit) throws StoreException {
         OpenProject job = visit.job();
         String file = name(visit, job).orElseThrow(() -> Refused.wrong("This project was not begun from a file."));
+        FileNews news = news(visit, job);
+        if (news != null && news.changed() && !visit.field("over").equals("yes")) {
+            visit.goOn(
+                    Visit.home(job),
+                    new Session.Notice(
+                            file + " was changed outside since this page was shown. Nothing was written; choose again.",
+                            true,
+                            false));
+            return;
+        }
         Now now = job.now();
         Saving saving = visit.common.projects().writeBack(file, now.project());
         if (saving instanceof Saving.Saved) {
-            visit.common.projects().noteWritten(job.id(), now.revision());
+            visit.common.projects().noteSame(job.id(), now.revision());
         }
         Session.Notice notice = switch (saving) {
             case Saving.Saved saved -> new Session.Notice("Written to " + file + ".", false, false);

@@ -24,8 +24,10 @@ final class OverviewPages {
         Now now = job.now();
         ProjectStore store = visit.common.projects().store();
         long seen = store.lastSeen(job.id(), visit.session.person);
-        if (seen == 0) {
-            store.see(job.id(), visit.session.person, now.revision()); // the first look: nothing is news
+        if (seen == 0) { // the first look: nothing is news
+            if (!store.isReadOnly()) {
+                store.see(job.id(), visit.session.person, now.revision());
+            }
             seen = now.revision();
         }
         List<Revision> since = store.listSince(job.id(), seen).reversed().stream()

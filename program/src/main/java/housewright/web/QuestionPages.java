@@ -2,6 +2,7 @@ package housewright.web;
 
 import housewright.app.Now;
 import housewright.app.OpenProject;
+import housewright.app.Outcome;
 import housewright.app.ProjectStore;
 import housewright.app.ProjectStore.Attachment;
 import housewright.app.StoreException;
@@ -102,22 +103,21 @@ final class QuestionPages {
             throw Refused.notFound("There is no question " + id + " in this project.");
         }
         List<String> photos = new ArrayList<>(asked.remarks().photo());
+        List<String> leftOut = new ArrayList<>();
         for (UploadedFile sent : visit.ctx.uploadedFiles("photo")) {
             Optional<String> name = keep(visit, job, sent);
             if (name.isEmpty() && sent.size() > 0) {
-                visit.goOn(
-                        home(job) + "#" + id,
-                        new Session.Notice(
-                                ProjectPages.plain(sent.filename())
-                                        + " is no photo: JPEG, PNG and WebP are taken. Nothing was changed.",
-                                true,
-                                false));
-                return;
+                leftOut.add(ProjectPages.plain(sent.filename()));
             }
             name.filter(each -> !photos.contains(each)).ifPresent(photos::add);
         }
         String answer = visit.field("answer");
         Remarks old = asked.remarks();
+        if (photos.equals(old.photo()) && (answer.isEmpty() || answer.equals(asked.answer()))) {
+            Session.Notice nothing = new Session.Notice("An answer wants words or a photo.", true, false);
+            visit.goBack(home(job) + "#" + id, leftOut.isEmpty() ? nothing : without(leftOut, nothing));
+            return;
+        }
         Remarks remarks = new Remarks(old.key(), old.note(), photos, old.known(), visit.session.person);
         Question answered = new Question(
                 id,
@@ -129,7 +129,23 @@ final class QuestionPages {
                 remarks);
         List<Change> changes = List.of(new Change.Put(Section.QUESTIONS, id, answered));
         long base = visit.number("revision");
-        visit.settle(job, job.edit(visit.author(), base, "Answered " + id, changes), "Answered " + id);
+        Outcome outcome = job.edit(visit.author(), base, "Answered " + id, changes);
+        Session.Notice notice = Said.of(outcome, "Answered " + id);
+        visit.goBack(home(job) + "#" + id, leftOut.isEmpty() ? notice : without(leftOut, notice));
+    }
+
+    /** What was typed is kept, whatever was sent with it. */
+    private static Session.Notice without(List<String> leftOut, Session.Notice notice) {
+        return new Session.Notice(
+                notice.words() + "\nLeft out: "
+                        + String.join(
+                                "; ",
+                                leftOut.stream()
+                                        .map(name -> name + " is no photo")
+                                        .toList())
+                        + ". JPEG, PNG and WebP are taken.",
+                true,
+                notice.undo());
     }
 
     /** The name under which the project knows a photo; empty where it is none. */

@@ -81,6 +81,16 @@ final class SharingPages {
                             false));
             return;
         }
+        if (visit.common.door().isTaken(person)) {
+            visit.goOn(
+                    "/sharing",
+                    new Session.Notice(
+                            person + " is in already. Two people of one name would undo each other's work, and history"
+                                    + " could not tell them apart: give another name, or revoke their link first.",
+                            true,
+                            false));
+            return;
+        }
         Role role = role(visit.field("role"));
         SharedLinks.Made made = visit.common
                 .links()

@@ -301,6 +301,10 @@ final class TablePages {
 
     private static Guess guess(Now now, Table table, String text, List<String> columns) {
         Guess guess = ColumnGuess.of(now.study(), table, text);
+        if (guess.rows().size() > Paste.MOST_ROWS) {
+            throw Refused.wrong("These are " + guess.rows().size() + " rows, and a table takes up to " + Paste.MOST_ROWS
+                    + " at once. Nothing was taken; paste them in parts.");
+        }
         return columns.size() == guess.columns().size() ? guess.with(columns) : guess;
     }
 

@@ -44,10 +44,13 @@ final class Visit {
         return new Author(session.person, session.role);
     }
 
-    /** The project named in the address. */
+    /** The project named in the address, with what other processes have kept in it. */
     OpenProject job() throws StoreException {
         String id = ctx.pathParam("project");
-        return common.projects().find(id).orElseThrow(() -> Refused.notFound("There is no project " + id + " here."));
+        OpenProject job =
+                common.projects().find(id).orElseThrow(() -> Refused.notFound("There is no project " + id + " here."));
+        job.refresh();
+        return job;
     }
 
     LocalDate today() {

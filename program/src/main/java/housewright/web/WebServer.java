@@ -16,8 +16,9 @@ import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
+import java.io.EOFException;
 import java.io.IOException;
-import java.io.OutputStream;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
@@ -57,7 +58,7 @@ public final class WebServer implements AutoCloseable {
         Addresses addresses = Addresses.of(serving.share(), freePort(serving));
         SharedLinks links = new SharedLinks(projects.store());
         Door door = new Door(serving.owner(), links);
-        Guard guard = new Guard(door, addresses.hosts());
+        Guard guard = new Guard(door, addresses);
         Common common = new Common(
                 projects,
                 new Assets(),
@@ -149,7 +150,8 @@ public final class WebServer implements AutoCloseable {
                     ctx,
                     common,
                     500,
-                    "This is a fault in Housewright. What was kept before is kept; please report what the terminal shows.");
+                    "This is a fault in Housewright. What was kept before is kept; please report what the terminal"
+                            + " shows.");
         });
         config.routes.error(HttpStatus.NOT_FOUND, ctx -> tell(ctx, common, 404, "There is no such page."));
     }
@@ -168,7 +170,11 @@ public final class WebServer implements AutoCloseable {
             return;
         }
         try {
-            ctx.req().getInputStream().transferTo(OutputStream.nullOutputStream());
+            InputStream in = ctx.req().getInputStream();
+            in.skipNBytes(MOST_READ_OUT); // however long it goes on: in pieces it has no length
+            ctx.header("Connection", "close");
+        } catch (EOFException e) {
+            // that was all of it
         } catch (IOException | RuntimeException e) {
             ctx.header("Connection", "close"); // cut short, or read in another way before
         }

@@ -9,6 +9,7 @@ let grid;
 let box;
 let beside;
 let editor = null; // { cell, input, was, list }
+let stale = false; // what others have changed was not shown, since somebody typed there
 
 export function start() {
     grid = document.getElementById("grid");
@@ -35,7 +36,9 @@ export function start() {
         event.stopPropagation();
         reload(0);
     });
-    (getComputedStyle(box).overflowY === "visible" ? window : box).addEventListener("scroll", more, { passive: true });
+    const scrolled = getComputedStyle(box).overflowY === "visible" ? window : box;
+    scrolled.addEventListener("scroll", more, { passive: true });
+    scrolled.addEventListener("scroll", soon(() => isBehind() && refresh(), 150), { passive: true });
     const first = rows()[0]?.cells[0] ?? grid.tFoot?.rows[0]?.cells[1];
     if (first) first.tabIndex = 0;
     counts();
@@ -236,6 +239,7 @@ function close() {
     input.remove();
     cell.classList.remove("editing");
     if (focused) go(cell);
+    if (stale) setTimeout(refresh);
     return value;
 }
 
@@ -282,8 +286,9 @@ function send(cell, value, refocus = false) {
     }
     cell.setAttribute("aria-busy", "true");
     const fields = { column: cell.dataset.column, text: value };
+    const meant = rowsFor(cell); // whatever is chosen by the time it is sent
     queue = queue.then(async () => {
-        const targets = rowsFor(now(cell));
+        const targets = meant.map(newest);
         const row = targets.map((each) => each.dataset.row);
         const base = Math.min(...targets.map((each) => Number(each.dataset.base)));
         const answer = await post("set", { ...fields, row, base });
@@ -301,10 +306,15 @@ function at(row, column) {
     return line ? like(line, column) : null;
 }
 
+function newest(row) {
+    let shown = row;
+    while (shown.shownAs) shown = shown.shownAs;
+    return shown;
+}
+
 /** Where a cell is now: its row may have been shown anew since somebody typed in it. */
 function now(cell) {
-    let row = cell.parentElement;
-    while (row.shownAs) row = row.shownAs;
+    const row = newest(cell.parentElement);
     return row === cell.parentElement ? cell : (like(row, cell.dataset.column) ?? cell);
 }
 
@@ -361,7 +371,7 @@ async function post(path, fields) {
 async function read(answer) {
     const page = new DOMParser().parseFromString(await answer.text(), "text/html");
     const part = page.querySelector("[data-state]");
-    if (!answer.ok || part === null) throw new Error(page.querySelector("main p")?.textContent ?? "The server did not answer as it should.");
+    if (!answer.ok || part === null) throw new Error(page.querySelector("main p:not(:empty)")?.textContent ?? "The server did not answer as it should.");
     return document.adoptNode(part);
 }
 
@@ -405,12 +415,22 @@ function wrong(cell, error) {
 function replace(id, fresh) {
     const old = rows().find((row) => row.dataset.row === id);
     if (!old) return;
+    if (isTypedIn(old)) {
+        old.dataset.base = fresh.dataset.base;
+        stale = true;
+        return;
+    }
+    renew(old, fresh, carry);
+}
+
+function renew(old, fresh, carried = carryOn) {
     const focused = old.contains(document.activeElement) ? cellOf(document.activeElement)?.dataset.column : null;
-    if (editor !== null && old.contains(editor.cell)) return void (old.dataset.base = fresh.dataset.base);
-    carry(old, fresh);
+    carried(old, fresh);
     old.replaceWith(fresh);
     if (focused !== null) go(like(fresh, focused));
 }
+
+const isTypedIn = (row) => editor !== null && row.contains(editor.cell);
 
 const isOlder = (fresh, old) => Number(fresh.dataset.base) < Number(old.dataset.base);
 
@@ -419,14 +439,22 @@ function carry(old, fresh) {
     for (const cell of old.querySelectorAll("[aria-invalid], [aria-busy]")) {
         const next = like(fresh, cell.dataset.column);
         const error = cell.querySelector(".error");
-        if (!next || !(error || cell.hasAttribute("aria-busy"))) continue;
-        next.dataset.typed = cell.dataset.typed;
-        next.querySelector(".t").textContent = cell.dataset.typed ?? "";
-        if (cell.hasAttribute("aria-busy")) next.setAttribute("aria-busy", "true");
+        if (!next) continue;
+        if (cell.dataset.typed !== undefined) {
+            next.dataset.typed = cell.dataset.typed;
+            next.querySelector(".t").textContent = cell.dataset.typed;
+        }
         if (error) wrong(next, error);
+        for (const state of ["aria-invalid", "aria-busy"]) if (cell.hasAttribute(state)) next.setAttribute(state, "true");
     }
     if (old.classList.contains("chosen")) tick(fresh);
     old.shownAs = fresh;
+}
+
+/** As {@link carry}; what is yet to be sent was typed before the others' change, which it must not put back unseen. */
+function carryOn(old, fresh) {
+    carry(old, fresh);
+    if (fresh.querySelector("[data-typed]")) fresh.dataset.base = old.dataset.base;
 }
 
 function clash(answer, cell) {
@@ -519,10 +547,12 @@ async function reload(least, upTo) {
     // an edit may have been answered while these rows were on their way
     if ([...old.values()].some((row) => Number(part.dataset.revision) < Number(row.dataset.base))) return reload(least, upTo);
     for (const fresh of part.tBodies[0].rows) {
-        if (old.has(fresh.dataset.row)) carry(old.get(fresh.dataset.row), fresh);
+        if (old.has(fresh.dataset.row)) carryOn(old.get(fresh.dataset.row), fresh);
         if (made.has(fresh.dataset.row)) tick(fresh);
     }
+    const unsettled = [...grid.querySelectorAll(".clash-row")].map((row) => [row.previousElementSibling, row]);
     grid.tBodies[0].replaceChildren(...part.tBodies[0].rows);
+    for (const [line, row] of unsettled) if (newest(line).isConnected) newest(line).after(row);
     Object.assign(grid.dataset, part.dataset);
     if (!grid.querySelector("[tabindex='0']")) keep(lines()[0]?.cells[0] ?? null);
     counts();
@@ -545,20 +575,36 @@ async function more() {
     counts();
 }
 
+let latest = 0; // the revision of the rows that came last
+
+function isInSight(row) {
+    const { top, bottom } = row.getBoundingClientRect();
+    return bottom > 0 && top < window.innerHeight;
+}
+
+/** Rows in sight may be older than others: only those that were in sight were asked for when somebody changed something. */
+const isBehind = () => rows().some((row) => Number(row.dataset.base) < latest && isInSight(row));
+
 /** Somebody has changed something: the rows in sight again, where they differ. */
 async function refresh() {
+    stale = false;
     const all = rows();
     if (all.length === 0) return reload(0);
     const top = Math.max(0, all.findIndex((row) => row.getBoundingClientRect().bottom > 0) - 10);
     const part = await fetched(top, 80);
     if (part === null) return;
-    if (part.dataset.total !== grid.dataset.total && editor === null && !grid.querySelector("[aria-invalid]")) return reload(all.length);
+    latest = Math.max(latest, Number(part.dataset.revision));
+    if (part.dataset.total !== grid.dataset.total) {
+        if (editor === null && !grid.querySelector("[aria-invalid]")) return reload(all.length);
+        stale = true;
+    }
     const shownNow = new Map(rows().map((row) => [row.dataset.row, row]));
     for (const fresh of [...part.tBodies[0].rows]) {
         const old = shownNow.get(fresh.dataset.row);
         if (!old || isOlder(fresh, old) || old.nextElementSibling?.classList.contains("clash-row") || old.querySelector("[aria-busy]")) continue;
         if (same(old, fresh)) old.dataset.base = fresh.dataset.base;
-        else replace(fresh.dataset.row, fresh);
+        else if (isTypedIn(old)) stale = true; // its base stays: what is typed was meant for what is shown
+        else renew(old, fresh);
     }
 }
 
@@ -619,7 +665,7 @@ function onTool(event) {
         }
     } else if ("paste" in button.dataset) aside(`${grid.dataset.href}/paste`);
     else if ("duplicate" in button.dataset) batch("duplicate", { row: chosenIds(), times: document.getElementById("times").value });
-    else if ("delete" in button.dataset) batch("delete", { row: chosenIds() });
+    else if ("delete" in button.dataset) batch("delete", { row: chosenIds(), base: Math.min(...rows().filter((row) => row.classList.contains("chosen")).map((row) => Number(row.dataset.base))) });
     else if (button.dataset.move) {
         const all = rows();
         const mine = all.filter((row) => row.classList.contains("chosen"));
@@ -639,6 +685,7 @@ function batch(path, fields, stay = false) {
             beside.dataset.fields = JSON.stringify(fields);
             return say(answer.querySelector(".says").textContent, true);
         }
+        if (answer.dataset.state === "conflict") refresh();
         if (answer.dataset.state !== "accepted") return say(answer.querySelector(".error .wrong, .says").textContent || answer.querySelector(".says").textContent, true);
         const fresh = [...answer.querySelectorAll("tbody tr")].map((row) => row.dataset.row);
         if (!stay) made = new Set(fresh);
@@ -682,18 +729,22 @@ async function readPasted(words, columns) {
         body,
         headers: { "X-Housewright-Token": document.body.dataset.token },
     });
-    if (!answer.ok) return say("That could not be read.", true);
-    put(await answer.text());
+    const read = await answer.text();
+    if (!answer.ok) return say(refusal(read) ?? "That could not be read.", true);
+    put(read);
 }
 
 /* Beside */
 
 let back = null;
 
+/** What the page of a request that was refused says. */
+const refusal = (html) => new DOMParser().parseFromString(html, "text/html").querySelector("main p:not(:empty)")?.textContent;
+
 async function aside(address) {
     const answer = await fetch(address);
     const words = await answer.text();
-    if (!answer.ok) return say(new DOMParser().parseFromString(words, "text/html").querySelector("main p")?.textContent ?? "", true);
+    if (!answer.ok) return say(refusal(words) ?? "", true);
     put(words);
 }
 

@@ -244,7 +244,7 @@ class OpenProjectTest {
                 "Switched off",
                 List.of(new Change.Exempt(List.of(new Exemption("some-rule", null, "Agreed")))));
         Project last = demo.now().project();
-        assertThat(demo.restore(BEN, 1)).isInstanceOf(Outcome.Accepted.class);
+        assertThat(demo.restore(BEN, demo.now().revision(), 1)).isInstanceOf(Outcome.Accepted.class);
         assertThat(demo.now().project()).isEqualTo(first);
         assertThat(demo.undo(BEN)).isInstanceOf(Outcome.Accepted.class);
         assertThat(demo.now().project()).isEqualTo(last);
@@ -260,6 +260,24 @@ class OpenProjectTest {
         assertThat(demo.history(Long.MAX_VALUE, 2))
                 .extracting(revision -> revision.what().step())
                 .containsExactly(Step.UNDO, Step.RESTORE);
+    }
+
+    @Test
+    void neitherRestoringNorAFileTakesAwayWhatOthersEditedSinceItWasLookedAt() throws StoreException {
+        demo.edit(ADA, 1, "Note", List.of(note("lead", "Has the keys")));
+        Project first = demo.findAt(1).orElseThrow().project();
+        demo.edit(ADA, 2, "Note", List.of(note("lead", "Has the keys and the van")));
+        for (Outcome outcome : List.of(demo.restore(BEN, 2, 1), demo.takeOver(BEN, 2, "File", first))) {
+            assertThat(outcome)
+                    .isInstanceOfSatisfying(
+                            Outcome.Conflict.class,
+                            conflict -> assertThat(conflict.clashes())
+                                    .extracting(Clash::subject)
+                                    .containsExactly("people.lead"));
+        }
+        assertThat(noteOf("lead")).isEqualTo("Has the keys and the van");
+        assertThat(demo.takeOver(BEN, 3, "File", first)).isInstanceOf(Outcome.Accepted.class);
+        assertThat(demo.now().project()).isEqualTo(first);
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import housewright.app.Role;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
@@ -186,6 +187,96 @@ class GuardTest {
         assertThat(hall.job().now().project().questions().get("q5").remarks().photo())
                 .isEmpty();
         assertThat(helper.get(job + "/questions").body()).contains("a.jpg is no photo");
+    }
+
+    @Test
+    void whatIsNoPhotoDoesNotTakeTheAnswerWithIt() {
+        try (Hall own = Hall.demo()) {
+            Visitor helper = Visitor.of(own, Role.HELPER);
+            String job = "/p/" + own.job().id();
+            String body = "--x\r\n"
+                    + "Content-Disposition: form-data; name=\"revision\"\r\n\r\n"
+                    + "1\r\n"
+                    + "--x\r\n"
+                    + "Content-Disposition: form-data; name=\"answer\"\r\n\r\n"
+                    + "Two of them, both dead\r\n"
+                    + "--x\r\n"
+                    + "Content-Disposition: form-data; name=\"photo\"; filename=\"a.heic\"\r\n\r\n"
+                    + "no\r\n"
+                    + "--x--\r\n";
+            helper.send(helper.request(job + "/questions/q5/answer", "multipart/form-data; boundary=x", body)
+                    .header("X-Housewright-Token", helper.token()));
+            assertThat(own.job().now().project().questions().get("q5").answer()).isEqualTo("Two of them, both dead");
+            assertThat(helper.get(job + "/questions").body()).contains("Answered q5", "a.heic is no photo");
+        }
+    }
+
+    @Test
+    void anEmptyAnswerPutsNobodysNameUnderAnother() {
+        Visitor helper = Visitor.of(hall, Role.HELPER);
+        long before = hall.job().now().revision();
+        helper.post("/p/" + hall.job().id() + "/questions/q5/answer", Map.of("revision", "1", "answer", " "));
+        assertThat(hall.job().now().revision()).isEqualTo(before);
+    }
+
+    @Test
+    void twoPeopleOfOneNameAreNotLetIn() throws Exception {
+        Visitor lead = Visitor.of(hall, Role.LEAD);
+        SharedLinks links = hall.server.common().links();
+        String eva = links.make("Eva", Role.LEAD, Hall.TODAY).link().id();
+        int before = links.list().size();
+        for (String taken : List.of("Eva", "eva", Hall.LEAD.person(), "helper on site")) {
+            lead.post("/sharing", Map.of("person", taken, "role", "lead"));
+            assertThat(lead.get("/sharing").body()).contains(taken + " is in already");
+        }
+        assertThat(links.list()).hasSize(before);
+        links.revoke(eva);
+        assertThat(lead.post("/sharing", Map.of("person", "Eva", "role", "lead"))
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(links.list()).hasSize(before + 1);
+    }
+
+    @Test
+    void whoeverMayDoEverythingDoesNotLoseThatByTryingAHelpersLink() throws Exception {
+        Visitor owner = Visitor.stranger(hall);
+        owner.get(hall.server.openOnce().substring(hall.origin().length()));
+        SharedLinks links = hall.server.common().links();
+        String viewer = links.make("Vera", Role.VIEWER, Hall.TODAY).secret();
+        owner.get("/in/" + viewer);
+        owner.get("/in/" + hall.server.common().door().siteSecret());
+        assertThat(owner.get("/sharing").statusCode()).isEqualTo(200);
+        Visitor vera = Visitor.stranger(hall);
+        vera.get("/in/" + viewer);
+        vera.get("/in/" + links.make("Lea", Role.LEAD, Hall.TODAY).secret());
+        assertThat(vera.get("/sharing").statusCode()).as("more than before").isEqualTo(200);
+    }
+
+    @Test
+    void aRequestWithoutEndIsNotReadToItsEnd() throws IOException {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), hall.server.port())) {
+            socket.setSoTimeout(60_000);
+            OutputStream out = socket.getOutputStream();
+            out.write(("POST /projects HTTP/1.1\r\nHost: 127.0.0.1:" + hall.server.port()
+                            + "\r\nContent-Type: text/plain\r\nTransfer-Encoding: chunked\r\n\r\n")
+                    .getBytes(StandardCharsets.US_ASCII));
+            byte[] piece = ("10000\r\n" + "x".repeat(0x10000) + "\r\n").getBytes(StandardCharsets.US_ASCII);
+            for (int i = 0; i < 17; i++) { // more than is read of what is refused, and no end
+                out.write(piece);
+            }
+            out.flush();
+            byte[] begins = socket.getInputStream().readNBytes(12);
+            assertThat(new String(begins, StandardCharsets.US_ASCII)).isEqualTo("HTTP/1.1 401");
+        }
+    }
+
+    @Test
+    void rowsThatAreTooManyAreRefusedAndNotCutShort() {
+        Visitor lead = Visitor.of(hall, Role.LEAD);
+        HttpResponse<String> answer = lead.post(
+                "/p/" + hall.job().id() + "/table/cables/read", Map.of("text", "id,note\n" + "C1,x\n".repeat(5001)));
+        assertThat(answer.statusCode()).isEqualTo(400);
+        assertThat(answer.body()).contains("These are 5001 rows", "Nothing was taken");
     }
 
     @Test

@@ -5,11 +5,14 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
 import housewright.app.Demo;
 import housewright.model.change.Change;
 import housewright.model.change.Section;
 import housewright.web.Browser.Size;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -73,11 +76,49 @@ class LiveInBrowserTest {
             String before = waiting.textContent();
             hall.edit(Hall.LEAD, "Took C101 out", new Change.Drop(Section.CABLES, "C101"));
             assertThat(page.locator("h1")).containsText("does not arrive");
+            assertThat(page.locator("#undo")).containsText("Took C101 out");
             hall.edit(Hall.LEAD, "Asked nothing more", new Change.Drop(Section.QUESTIONS, "q8"));
             assertThat(questions.locator("h1")).containsText("2 questions");
             assertThat(waiting).not().hasText(before);
             assertThat(questions.locator("#text-q7")).hasValue("A power supply, I think");
         }
+    }
+
+    @Test
+    void whatHappenedWhileAPageCouldNotListenIsShownWhenItCan() {
+        try (Hall hall = Hall.demo();
+                BrowserContext window = browser.open(Size.LAPTOP, ColorScheme.LIGHT)) {
+            window.route("**/live", Route::abort);
+            Page page = comeIn(hall, window, "/p/" + hall.job().id() + "/feeds/" + Demo.FEED);
+            assertThat(page.locator("#lost")).containsText("cannot be reached");
+            hall.edit(Hall.LEAD, "Took C101 out", new Change.Drop(Section.CABLES, "C101"));
+            window.unroute("**/live");
+            assertThat(page.locator("h1")).containsText("does not arrive");
+            assertThat(page.locator("#lost")).hasText("");
+        }
+    }
+
+    /** A browser has six lines to one server: windows that nobody sees must not hold them all. */
+    @Test
+    void aPageThatNobodySeesHoldsNoLine() {
+        try (Hall hall = Hall.demo();
+                BrowserContext window = browser.open(Size.LAPTOP, ColorScheme.LIGHT)) {
+            Page page = comeIn(hall, window, "/p/" + hall.job().id() + "/feeds/" + Demo.FEED);
+            List<String> ended = new ArrayList<>();
+            page.onRequestFailed(request -> ended.add(request.url()));
+            see(page, false);
+            page.waitForCondition(() -> ended.stream().anyMatch(url -> url.endsWith("/live")));
+            hall.edit(Hall.LEAD, "Took C101 out", new Change.Drop(Section.CABLES, "C101"));
+            see(page, true);
+            assertThat(page.locator("h1")).containsText("does not arrive");
+        }
+    }
+
+    private static void see(Page page, boolean seen) {
+        page.evaluate(
+                "seen => { Object.defineProperty(document, 'hidden', { value: !seen, configurable: true });"
+                        + " document.dispatchEvent(new Event('visibilitychange')); }",
+                seen);
     }
 
     @Test

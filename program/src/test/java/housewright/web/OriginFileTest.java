@@ -40,8 +40,17 @@ class OriginFileTest {
 
             Files.writeString(file, Files.readString(file).replace("Has the interpreter", "Had the interpreter"));
             assertThat(lead.get(job).body()).contains("It was changed outside");
-            lead.post(job + "/file/take-over", Map.of());
+            String elsewhere = Files.readString(file);
+            lead.post(job + "/file/write", Map.of());
+            assertThat(lead.get(job).body()).contains("was changed outside since this page was shown");
+            assertThat(file).as("by whoever saw a page from before").hasContent(elsewhere);
+            lead.post(
+                    job + "/file/take-over",
+                    Map.of("base", Long.toString(hall.job().now().revision())));
             assertThat(hall.job().now().project().questions().get("q6").asks()).startsWith("Had the interpreter");
+            assertThat(lead.get(job).body()).contains("It is as this project is.");
+            hall.edit(Hall.LEAD, "Took q5 out", new Change.Drop(Section.QUESTIONS, "q5"));
+            assertThat(lead.get(job).body()).as("taken over meanwhile").contains("has changes that the file has not");
             assertThat(Visitor.of(hall, Role.HELPER).get(job).body()).doesNotContain(file.toString());
         }
     }

@@ -9,12 +9,18 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
+import housewright.app.Author;
 import housewright.app.OpenProject;
+import housewright.app.Role;
+import housewright.file.EntityCells;
 import housewright.model.Project;
+import housewright.model.change.Change;
+import housewright.model.change.Section;
 import housewright.web.Browser.Size;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -371,6 +377,92 @@ class TablesInBrowserTest {
         for (Route each : held.subList(1, held.size())) {
             each.resume();
         }
+    }
+
+    /** Somebody else's edit, of which this page has heard by the time it is done. */
+    private void theirs(String cable, String column, String text) {
+        Record before = project().cables().get(cable);
+        EntityCells.Reading read = EntityCells.read(Section.CABLES, cable, before, Map.of(column, text));
+        page.waitForResponse(
+                answer -> answer.url().contains("/rows?"),
+                () -> hall.edit(
+                        new Author("ben", Role.LEAD),
+                        "Set " + column + " of " + cable,
+                        new Change.Put(Section.CABLES, cable, ((EntityCells.Reading.Read) read).entity())));
+        page.waitForTimeout(200);
+    }
+
+    @Test
+    void whatOthersChangeWhereSomebodyTypesIsNotOverwrittenUnseen() {
+        go("/cables");
+        cell("C101", "note").focus();
+        page.keyboard().type("mine");
+        theirs("C101", "note", "theirs");
+        page.keyboard().press("Enter");
+        assertThat(page.locator(".clash")).containsText("theirs");
+        assertThat(project().cables().get("C101").remarks().note()).isEqualTo("theirs");
+        // what is not settled stays, whatever rows come or go
+        page.waitForResponse(
+                answer -> answer.url().contains("/rows?") && answer.url().contains("from=0"),
+                () -> hall.edit(Hall.LEAD, "Took C134 out", new Change.Drop(Section.CABLES, "C134")));
+        assertThat(page.locator("tr[data-row=C134]")).hasCount(0);
+        page.locator("[data-mine]").click();
+        says("Set note of C101");
+        assertThat(project().cables().get("C101").remarks().note()).isEqualTo("mine");
+    }
+
+    @Test
+    void whatIsGivenUpShowsWhatOthersHaveChangedMeanwhile() {
+        go("/cables");
+        cell("C101", "to").focus();
+        page.keyboard().press("F2");
+        theirs("C101", "note", "theirs");
+        page.keyboard().press("Escape");
+        page.keyboard().press("Escape");
+        assertThat(cell("C101", "note")).containsText("theirs");
+    }
+
+    @Test
+    void anEditGoesIntoTheRowsThatWereChosenWhenItWasTyped() {
+        go("/cables");
+        List<Route> held = new ArrayList<>();
+        page.route("**/set", held::add);
+        cell("C101", "note").focus();
+        page.keyboard().type("first");
+        page.keyboard().press("Enter");
+        cell("C131", "note").focus();
+        page.keyboard().type("for one");
+        page.keyboard().press("Enter");
+        cell("C131", "id").locator("input").check();
+        cell("C132", "id").locator("input").check();
+        page.waitForCondition(() -> held.size() == 1);
+        held.getFirst().resume();
+        page.waitForCondition(() -> held.size() == 2);
+        held.getLast().resume();
+        says("Set note of C131");
+        assertThat(project().cables().get("C131").remarks().note()).isEqualTo("for one");
+        assertThat(project().cables().get("C132").remarks().note()).isNotEqualTo("for one");
+    }
+
+    @Test
+    void whatCouldNotBeSentStaysAndIsSentOnTheNextTry() {
+        go("/cables");
+        page.route("**/set", Route::abort);
+        cell("C101", "note").focus();
+        page.keyboard().type("mine");
+        page.keyboard().press("Enter");
+        says("what was typed is kept here");
+        theirs("C102", "note", "theirs");
+        assertThat(cell("C102", "note")).containsText("theirs");
+        assertThat(cell("C101", "note")).containsText("mine");
+        assertThat(cell("C101", "note")).hasAttribute("aria-invalid", "true");
+        page.unroute("**/set");
+        cell("C101", "note").focus();
+        page.keyboard().press("F2");
+        page.keyboard().press("Enter");
+        says("Set note of C101");
+        assertThat(project().cables().get("C101").remarks().note()).isEqualTo("mine");
+        troubles.removeIf(trouble -> trouble.contains("net::ERR_FAILED"));
     }
 
     @Test

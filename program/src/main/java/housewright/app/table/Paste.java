@@ -26,6 +26,9 @@ public final class Paste {
     /** Rows that name rows that name wrong rows: more rounds than that nobody needs. */
     private static final int MOST_ROUNDS = 20;
 
+    /** More than any list of a small hall has. */
+    public static final int MOST_ROWS = 5000;
+
     /**
      * A row that was read.
      *

@@ -5,8 +5,6 @@ import java.util.List;
 
 /** Rows of cells from text that a spreadsheet gives: tabs, semicolons or commas between, quotation marks where needed. */
 final class PastedText {
-    private static final int MOST_ROWS = 5000;
-
     private PastedText() {}
 
     /** Rows as wide as each is; rows with nothing in them are left out. */
@@ -34,7 +32,7 @@ final class PastedText {
                 row.add(cell.toString().strip().replaceAll("\\s*\\R\\s*", " "));
                 cell.setLength(0);
                 if (c == '\n') {
-                    if (row.stream().anyMatch(each -> !each.isEmpty()) && rows.size() < MOST_ROWS) {
+                    if (row.stream().anyMatch(each -> !each.isEmpty())) {
                         rows.add(List.copyOf(row));
                     }
                     row.clear();

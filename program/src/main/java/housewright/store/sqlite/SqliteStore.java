@@ -44,6 +44,9 @@ public final class SqliteStore implements ProjectStore {
             database.close();
             throw e;
         }
+        if (mode == Connections.Mode.READ_WRITE) {
+            writeAhead(database);
+        }
         SqliteStore store = new SqliteStore(database, new Backups(file, settings), found.whyReadOnly());
         if (!store.isReadOnly()) {
             try {
@@ -53,6 +56,17 @@ public final class SqliteStore implements ProjectStore {
             }
         }
         return store;
+    }
+
+    /** A backup that was put in a store's place does not write ahead, and whoever reads would hold up who writes. */
+    private static void writeAhead(Database database) {
+        try {
+            database.outsideTransactions(handle -> handle.createQuery("PRAGMA journal_mode = WAL")
+                    .mapTo(String.class)
+                    .one());
+        } catch (StoreException e) {
+            // Another process is at work in it as it is: it is slower so, and as safe; the next opening tries again.
+        }
     }
 
     @Override

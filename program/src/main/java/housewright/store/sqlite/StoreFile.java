@@ -2,11 +2,13 @@ package housewright.store.sqlite;
 
 import housewright.app.StoreException;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Locale;
 import org.flywaydb.core.api.FlywayException;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteErrorCode;
@@ -14,6 +16,10 @@ import org.sqlite.SQLiteErrorCode;
 /** A file on its way to being used as a store: looked at first, then made or brought up to date. */
 final class StoreFile {
     private static final int SMALLEST_PAGE_bytes = 512;
+    /** In SQLite's file format (sqlite.org/fileformat.html, 1.3). */
+    private static final int WRITE_VERSION_AT = 18;
+
+    private static final int WRITES_AHEAD = 2;
     private static final int ROOM_FOR_A_NEW_ONE_bytes = 256 * 1024;
 
     private final Path file;
@@ -55,6 +61,7 @@ final class StoreFile {
         Inspection header = Inspection.ofHeader(file, settings);
         header.requireOurs(file);
         header.requireNotNewer(file, settings);
+        requireOwnWriteAhead();
         Inspection all = inspect();
         all.requireNotNewer(file, settings);
         if (whyReadOnly() != null) {
@@ -65,6 +72,31 @@ final class StoreFile {
             bringUpToDate(now);
         }
         return Connections.Mode.READ_WRITE;
+    }
+
+    /**
+     * SQLite would take the write-ahead file of another store for this one's, and mix the two without a word. Only a
+     * backup shows that it is not: its header says that it has none.
+     */
+    private void requireOwnWriteAhead() throws StoreException {
+        if (isBeside("-wal") && !writesAhead()) {
+            throw new StoreException(String.format(
+                    Locale.ROOT,
+                    "%1$s is a backup that was put in the place of another store, whose newest changes are still beside"
+                            + " it in %2$s-wal. They do not belong to it, and nothing was changed. Move %2$s-wal and"
+                            + " %2$s-shm to another folder, then open it again.",
+                    file,
+                    file.getFileName()));
+        }
+    }
+
+    private boolean writesAhead() throws StoreException {
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] header = in.readNBytes(WRITE_VERSION_AT + 1);
+            return header.length > WRITE_VERSION_AT && header[WRITE_VERSION_AT] == WRITES_AHEAD;
+        } catch (IOException e) {
+            throw new Trouble(file).of(e);
+        }
     }
 
     private Inspection inspect() throws StoreException {

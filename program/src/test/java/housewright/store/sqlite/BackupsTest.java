@@ -1,8 +1,10 @@
 package housewright.store.sqlite;
 
+import static housewright.store.sqlite.Stores.HASTY;
 import static housewright.store.sqlite.Stores.START;
 import static housewright.store.sqlite.Stores.append;
 import static housewright.store.sqlite.Stores.assertWhole;
+import static housewright.store.sqlite.Stores.contents;
 import static housewright.store.sqlite.Stores.make;
 import static housewright.store.sqlite.Stores.sql;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -14,11 +16,14 @@ import housewright.app.StoreException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.sql.Connection;
+import java.sql.DriverManager;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -68,6 +73,48 @@ class BackupsTest {
         try (ProjectStore store = SqliteStore.open(file, START)) {
             assertWhole(store, 4);
             append(store, 5);
+        }
+    }
+
+    @Test
+    void backupTakenBackIsReadAndWrittenAtOnceAsAnyStore() throws Exception {
+        Backup backup;
+        try (ProjectStore store = SqliteStore.open(file, START)) {
+            backup = store.backUp(START.plusSeconds(9));
+        }
+        Files.delete(file);
+        Files.copy(backup.file(), file);
+        try (ProjectStore store = SqliteStore.open(file, START, HASTY);
+                Connection reader = DriverManager.getConnection("jdbc:sqlite:" + file)) {
+            sql(reader, "BEGIN", "SELECT count(*) FROM revision");
+            append(store, 4);
+            assertThat(sql(reader, "SELECT count(*) FROM revision"))
+                    .as("what was there when it began to read")
+                    .isEqualTo("3");
+        }
+    }
+
+    /** SQLite itself opens the two as one; where their pages fit, its check finds nothing wrong with the mixture. */
+    @Test
+    void backupIsNotMixedWithTheNewestChangesOfTheStoreWhosePlaceItTook() throws Exception {
+        Path left = folder.resolve("halls.db-wal");
+        Backup backup;
+        try (ProjectStore store = SqliteStore.open(file, START)) {
+            backup = store.backUp(START.plusSeconds(9));
+            append(store, 4);
+            Files.copy(left, folder.resolve("left"));
+        }
+        Files.delete(file);
+        Files.copy(backup.file(), file);
+        Files.move(folder.resolve("left"), left);
+        Map<String, String> before = contents(folder);
+        assertThatThrownBy(() -> SqliteStore.open(file, START, HASTY))
+                .isInstanceOf(StoreException.class)
+                .hasMessageContaining("Move halls.db-wal and halls.db-shm to another folder");
+        assertThat(contents(folder)).isEqualTo(before);
+        Files.delete(left);
+        try (ProjectStore store = SqliteStore.open(file, START, HASTY)) {
+            assertWhole(store, 3);
         }
     }
 

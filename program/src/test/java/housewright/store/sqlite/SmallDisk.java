@@ -7,25 +7,25 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** A file system of its own in memory, of a given size. Only Linux and root make one: elsewhere its tests are skipped. */
-final class SmallDisk implements AutoCloseable {
+public final class SmallDisk implements AutoCloseable {
     private final Path folder;
 
     private SmallDisk(Path folder) {
         this.folder = folder;
     }
 
-    static SmallDisk mounted(Path folder, int kilobytes) {
+    public static SmallDisk mounted(Path folder, int kilobytes) {
         assumeTrue(
                 succeeds("mount", "-t", "tmpfs", "-o", "size=" + kilobytes + "k", "tmpfs", folder.toString()),
                 "a small file system can be mounted here (needs Linux and root)");
         return new SmallDisk(folder);
     }
 
-    void makeReadOnly() {
+    public void makeReadOnly() {
         assumeTrue(succeeds("mount", "-o", "remount,ro", folder.toString()), "it can be made read-only");
     }
 
-    void makeWritable() {
+    public void makeWritable() {
         assumeTrue(succeeds("mount", "-o", "remount,rw", folder.toString()), "it can be made writable");
     }
 
