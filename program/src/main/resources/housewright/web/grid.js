@@ -30,7 +30,9 @@ export function start() {
     beside.addEventListener("submit", onBesideSubmit);
     beside.addEventListener("focusin", onBesideFocus);
     document.querySelector(".sheet").addEventListener("click", onTool);
-    document.getElementById("filter").addEventListener("input", soon(() => reload(0), 150));
+    const filter = document.getElementById("filter");
+    filter.addEventListener("input", soon(() => reload(0), 150));
+    if (filter.value.trim() !== grid.dataset.words) reload(0); // typed before this listened
     document.getElementById("find").addEventListener("submit", (event) => {
         event.preventDefault();
         event.stopPropagation();
