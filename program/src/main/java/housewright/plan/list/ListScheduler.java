@@ -1,0 +1,244 @@
+package housewright.plan.list;
+
+import housewright.plan.Request;
+import housewright.plan.Schedule;
+import housewright.plan.axis.Grid;
+import housewright.plan.axis.Grid.Kept;
+import housewright.plan.axis.Grid.Unit;
+import java.util.Arrays;
+import java.util.Random;
+import org.jspecify.annotations.Nullable;
+
+/** Finds legal schedules quickly; the same request gives the same schedule. */
+public final class ListScheduler {
+    /** Units placed in all, which bounds the work whatever the size. */
+    private static final int PLACED = 8_000;
+
+    private final Grid grid;
+    private final Builder builder;
+    private final Random random;
+    private final int tolerance;
+    private final @Nullable Draft before;
+    private Draft best;
+
+    private ListScheduler(Request request, Grid grid) {
+        this.grid = grid;
+        this.builder = new Builder(grid);
+        this.random = new Random(request.effort().seed());
+        this.tolerance = request.effort().tolerance() / request.job().tick();
+        this.before = request.before() == null ? null : draft(grid, request.before());
+        this.best = Draft.of(grid, new int[grid.units.size()][], new long[grid.units.size()], before);
+    }
+
+    /** A legal schedule: everything that fits, as little missed as a quick look finds. */
+    public static Schedule schedule(Request request) {
+        Grid grid = Grid.of(request.job(), request.log());
+        return schedule(request, grid, Math.max(6, PLACED / Math.max(1, grid.units.size())));
+    }
+
+    /**
+     * As {@link #schedule(Request)}, with more or less work.
+     *
+     * @param rounds orders tried, 1 or more
+     */
+    public static Schedule schedule(Request request, Grid grid, int rounds) {
+        ListScheduler scheduler = new ListScheduler(request, grid);
+        if (scheduler.before != null) {
+            scheduler.repair();
+        }
+        scheduler.search(rounds);
+        scheduler.fewerHireDays(rounds);
+        return grid.schedule(scheduler.best.starts(), scheduler.best.crews());
+    }
+
+    private static Draft draft(Grid grid, Schedule schedule) {
+        int[][] starts = grid.positions(schedule);
+        long[] crews = new long[grid.units.size()];
+        schedule.slots().forEach(slot -> {
+            Integer unit = grid.unitOf.get(slot.task());
+            if (unit != null) {
+                crews[unit] = grid.crew(slot.people());
+            }
+        });
+        return Draft.of(grid, starts, crews, null);
+    }
+
+    private void search(int rounds) {
+        Urgency urgency = new Urgency(grid, builder);
+        boolean[] waits = new boolean[grid.promises.size()];
+        boolean[] proves = new boolean[grid.promises.size()];
+        for (int round = 0; round < rounds; round++) {
+            double[] key;
+            if (round > 0 && random.nextInt(3) > 0) {
+                key = byStart(best);
+                shake(key, grid.length * (0.01 + 0.1 * random.nextDouble()));
+            } else {
+                key = urgency.of(proves);
+                if (round > 0) {
+                    shake(key, grid.length * 0.3 * random.nextDouble());
+                }
+            }
+            boolean[] waiting = waits.clone();
+            if (round > 0 && waiting.length > 0 && random.nextInt(3) == 0) {
+                int some = random.nextInt(waiting.length);
+                waiting[some] = !waiting[some];
+            }
+            Draft draft = justified(builder.forward(key, earliest(waiting), null, before), waiting);
+            for (int again = 0; again < 8 && waitForBroken(draft, waiting, proves); again++) {
+                draft = justified(builder.forward(byStart(draft), earliest(waiting), null, before), waiting);
+                if (keep(draft)) {
+                    waits = waiting.clone();
+                }
+            }
+            if (keep(draft)) {
+                waits = waiting.clone();
+            }
+        }
+    }
+
+    /** Pushed late and then early again, which closes holes. */
+    private Draft justified(Draft draft, boolean[] waiting) {
+        keep(draft);
+        Draft now = draft;
+        for (int pass = 0; pass < 2; pass++) {
+            double[] key = builder.backward(now);
+            optionalLast(key);
+            Draft next = builder.forward(key, earliest(waiting), null, before);
+            if (!next.betterThan(now)) {
+                return now;
+            }
+            now = next;
+            keep(now);
+        }
+        return now;
+    }
+
+    /** Lets the old way stand until after the events that a draft spoils; whether there is anything new in that. */
+    private boolean waitForBroken(Draft draft, boolean[] waiting, boolean[] proves) {
+        boolean changed = false;
+        for (int index = 0; index < grid.promises.size(); index++) {
+            Kept promise = grid.promises.get(index);
+            if (!Draft.kept(grid, promise, draft.starts())) {
+                if (promise.canWait() && !waiting[index]) {
+                    waiting[index] = true;
+                    changed = true;
+                } else if (promise.canProve() && !proves[index]) {
+                    proves[index] = true;
+                    changed = true;
+                }
+            }
+        }
+        return changed;
+    }
+
+    private boolean keep(Draft draft) {
+        if (draft.betterThan(best)) {
+            best = draft;
+            return true;
+        }
+        return false;
+    }
+
+    private int[] earliest(boolean[] waiting) {
+        int[] earliest = new int[grid.units.size()];
+        for (int index = 0; index < waiting.length; index++) {
+            if (waiting[index]) {
+                for (int unit : grid.promises.get(index).apart()) {
+                    earliest[unit] =
+                            Math.max(earliest[unit], grid.promises.get(index).over());
+                }
+            }
+        }
+        return earliest;
+    }
+
+    private double[] byStart(Draft draft) {
+        double[] key = new double[grid.units.size()];
+        for (Unit unit : grid.units) {
+            int[] at = draft.starts()[unit.index()];
+            key[unit.index()] = at == null ? grid.length * random.nextDouble() : at[0];
+        }
+        optionalLast(key);
+        return key;
+    }
+
+    private void optionalLast(double[] key) {
+        for (Unit unit : grid.units) {
+            if (!unit.task().mandatory()) {
+                key[unit.index()] += grid.length;
+            }
+        }
+    }
+
+    private void shake(double[] key, double by) {
+        for (int index = 0; index < key.length; index++) {
+            key[index] += by * (random.nextDouble() - 0.5);
+        }
+    }
+
+    /** Tries to do without one of the days on which a machine is hired; the finish may move by the tolerance. */
+    private void fewerHireDays(int rounds) {
+        if (grid.job.hires().isEmpty() || before != null) {
+            return;
+        }
+        int latest = best.finish() + tolerance;
+        boolean[][] days = new boolean[grid.job.hires().size()][grid.job.days()];
+        for (boolean[] each : days) {
+            Arrays.fill(each, true);
+        }
+        for (int round = 0; round < Math.max(3, rounds / 3) && best.hireDays() > 1; round++) {
+            int hire = random.nextInt(days.length);
+            int[] used = usedDays(hire);
+            if (used.length < 2) {
+                continue;
+            }
+            boolean[][] fewer = Arrays.stream(days).map(boolean[]::clone).toArray(boolean[][]::new);
+            fewer[hire][used[random.nextInt(used.length)]] = false;
+            for (int day = 0; day < fewer[hire].length; day++) {
+                int each = day;
+                fewer[hire][day] &= Arrays.stream(used).anyMatch(some -> some == each);
+            }
+            boolean[] waiting = new boolean[grid.promises.size()];
+            for (int index = 0; index < waiting.length; index++) {
+                waiting[index] = grid.promises.get(index).canWait() && Draft.waits(grid.promises.get(index), best.starts());
+            }
+            Draft draft = builder.forward(byStart(best), earliest(waiting), fewer, before);
+            if (draft.missed() <= best.missed() && draft.finish() <= latest && draft.hireDays() < best.hireDays()) {
+                best = draft;
+                days = fewer;
+            }
+        }
+    }
+
+    private int[] usedDays(int hire) {
+        String id = grid.job.hires().get(hire).id();
+        return grid.units.stream()
+                .filter(unit -> id.equals(unit.task().means().hire()))
+                .flatMapToInt(unit -> {
+                    int[] at = best.starts()[unit.index()];
+                    return at == null ? java.util.stream.IntStream.empty() : Arrays.stream(at).map(grid::day);
+                })
+                .distinct()
+                .sorted()
+                .toArray();
+    }
+
+    private void repair() {
+        Draft old = java.util.Objects.requireNonNull(before);
+        boolean[] waiting = new boolean[grid.promises.size()];
+        for (int index = 0; index < waiting.length; index++) {
+            waiting[index] =
+                    grid.promises.get(index).canWait() && Draft.waits(grid.promises.get(index), old.starts());
+        }
+        Repair repair = new Repair(grid, builder, old);
+        Draft plain = repair.with(new int[grid.units.size()]);
+        keep(plain);
+        keep(repair.with(earliest(waiting)));
+        boolean[] more = new boolean[waiting.length];
+        Draft draft = plain;
+        for (int again = 0; again < 8 && waitForBroken(draft, more, new boolean[more.length]); again++) {
+            draft = repair.with(earliest(more));
+            keep(draft);
+        }
+    }
+}
