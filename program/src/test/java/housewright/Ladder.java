@@ -45,7 +45,7 @@ final class Ladder {
 
     /** The engines: one public entry class, public records of input and result, all else within the package. */
     private static final Set<String> ENGINES =
-            Set.of("signal", "cable", "sound", "picture", "network", "light", "power", "room", "operation", "drawing", "plan.list", "plan.check");
+            Set.of("signal", "cable", "sound", "picture", "network", "light", "power", "room", "operation", "drawing", "plan.list", "plan.check", "plan.cpsat");
 
     /** Above the line: these may read the clock and use threads. */
     private static final Set<String> ABOVE_THE_LINE =
@@ -84,6 +84,7 @@ final class Ladder {
         rung("plan.axis", List.of("plan"));
         rung("plan.list", List.of("plan", "plan.axis"));
         rung("plan.check", List.of("plan"));
+        rung("plan.cpsat", List.of("plan", "plan.axis"), "com.google.ortools..");
         List<String> reckoned =
                 List.of("signal", "cable", "sound", "picture", "network", "light", "power", "room", "operation");
         List<String> checked = new ArrayList<>(List.of("unit", "model", "finding"));
