@@ -45,14 +45,14 @@ final class Ladder {
 
     /** The engines: one public entry class, public records of input and result, all else within the package. */
     private static final Set<String> ENGINES =
-            Set.of("signal", "cable", "sound", "picture", "network", "light", "power", "room", "operation", "drawing", "plan.list", "plan.check", "plan.cpsat");
+            Set.of("signal", "cable", "sound", "picture", "network", "light", "power", "room", "operation", "drawing", "plan.list", "plan.check", "plan.cpsat", "plan.chance");
 
     /** Above the line: these may read the clock and use threads. */
     private static final Set<String> ABOVE_THE_LINE =
-            Set.of("app", "app.table", "store.sqlite", "cli", "library", "main", "web");
+            Set.of("app", "app.plan", "app.table", "store.sqlite", "cli", "library", "main", "web");
 
     /** These may touch the file system; {@code library} reads only what is packed with the program. */
-    private static final Set<String> USES_FILES = Set.of("app", "store.sqlite", "cli", "main");
+    private static final Set<String> USES_FILES = Set.of("app", "app.plan", "store.sqlite", "cli", "main");
 
     private static final Map<String, Rung> RUNGS = new LinkedHashMap<>();
 
@@ -84,6 +84,8 @@ final class Ladder {
         rung("plan.axis", List.of("plan"));
         rung("plan.list", List.of("plan", "plan.axis"));
         rung("plan.check", List.of("plan"));
+        rung("plan.report", List.of("plan", "plan.axis", "plan.list"));
+        rung("plan.chance", List.of("plan", "plan.axis"));
         rung("plan.cpsat", List.of("plan", "plan.axis"), "com.google.ortools..");
         List<String> reckoned =
                 List.of("signal", "cable", "sound", "picture", "network", "light", "power", "room", "operation");
@@ -126,6 +128,14 @@ final class Ladder {
                 "java.nio.file..",
                 "java.util.concurrent..",
                 "com.github.difflib..");
+        rung(
+                "app.plan",
+                List.of("plan", "plan.axis", "plan.list", "plan.check", "plan.report", "plan.chance", "plan.cpsat"),
+                "java.io",
+                "java.nio.charset",
+                "java.nio.file..",
+                "java.util.concurrent..",
+                "com.fasterxml.jackson..");
         rung(
                 "store.sqlite",
                 List.of("app"),

@@ -11,4 +11,8 @@ public record Request(Job job, Log log, @Nullable Schedule before, Effort effort
     public static Request of(Job job, Effort effort) {
         return new Request(job, Log.NOTHING, null, effort);
     }
+
+    public Request withLog(Log happened) {
+        return new Request(job, happened, before, effort);
+    }
 }

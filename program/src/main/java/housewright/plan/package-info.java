@@ -7,7 +7,7 @@
  * reckoned with. Lengths are whole minutes. All are laid on a grid of {@link Job#tick()} minutes: free times are
  * narrowed to it and lengths rounded up, so that what is planned always fits.
  *
- * <p>Breaks are put at set times: a stretch of free time longer than somebody may work without one is cut into equal parts.
+ * <p>Breaks are put at set times: in a stretch of free time each time after as long as somebody may work without one.
  * Bounds hold for breaks at these times.
  *
  * <p>Limits: no waiting time between tasks (paint that dries), a crew stays the same for the whole task, and people may

@@ -22,15 +22,25 @@ public final class Bound {
 
     public final int[] tail;
 
+    /** Position by which each unit could end at the earliest, had it all people to itself; beyond the axis when never. */
+    public final int[] earliestEnd;
+
     /** Position; no plan with everything in it finishes before. */
     public final int finish;
+
+    /** Whether some of what counts cannot be done within the horizon at all, or all of it cannot. */
+    public final boolean impossible;
+
+    private boolean fails;
 
     private Bound(Grid grid) {
         this.grid = grid;
         this.head = new int[grid.units.size()];
         this.tail = new int[grid.units.size()];
+        this.earliestEnd = new int[grid.units.size()];
         int chain = chains();
         this.finish = Math.min(grid.length, byHours(chain));
+        this.impossible = fails;
     }
 
     public static Bound of(Grid grid) {
@@ -44,7 +54,7 @@ public final class Bound {
         for (Unit unit : grid.units) {
             may[unit.index()] = Arrays.stream(unit.pieces()).mapToObj(ticks -> grid.starts(unit, ticks)).toArray(BitSet[]::new);
         }
-        int[] end = new int[grid.units.size()];
+        int[] end = earliestEnd;
         Arrays.fill(head, -1);
         while (changed) {
             changed = false;
@@ -59,7 +69,7 @@ public final class Bound {
                     if (piece == 0) {
                         first = at;
                     }
-                    from = at < 0 ? grid.length : at + unit.pieces()[piece];
+                    from = at < 0 ? grid.length + 1 : at + unit.pieces()[piece];
                 }
                 first = first < 0 ? grid.length : first;
                 if (first != head[unit.index()] || from != end[unit.index()]) {
@@ -86,6 +96,7 @@ public final class Bound {
         }
         for (Unit unit : grid.units) {
             if (unit.counts()) {
+                fails |= end[unit.index()] > grid.length || unit.neverPossible();
                 finish = Math.max(finish, Math.min(grid.length, end[unit.index()] + tail[unit.index()]));
             }
         }
@@ -135,6 +146,7 @@ public final class Bound {
                             while (at > 0 && hours[at - 1] >= work) {
                                 at--;
                             }
+                            fails |= at + until > grid.length;
                             finish = Math.max(finish, at + until);
                         }
                     }

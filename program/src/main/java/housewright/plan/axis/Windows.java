@@ -103,7 +103,8 @@ final class Windows {
     }
 
     /**
-     * Where breaks are put: a stretch that is longer than a person may work without one is cut into equal parts. Windows
+     * Where breaks are put: in a stretch that is longer than a person may work without one, each time after as long as
+     * may be. Windows
      * that lie closer together than a break is long count as one stretch.
      */
     static List<Window> breaks(List<Window> free, Limits limits, int tick) {
@@ -126,13 +127,7 @@ final class Windows {
                 continue;
             }
             int start = Math.ceilDiv(from, tick) * tick;
-            int parts = 1;
-            while (Math.ceilDiv(Math.max(0, to - start - (parts - 1) * pause), parts * tick) * tick > longest) {
-                parts++;
-            }
-            int part = Math.ceilDiv(Math.max(tick, to - start - (parts - 1) * pause), parts * tick) * tick;
-            for (int number = 1; number < parts; number++) {
-                int at = start + number * part + (number - 1) * pause;
+            for (int at = start + longest; at < to; at += longest + pause) {
                 breaks.add(new Window(at, at + pause));
             }
         }
