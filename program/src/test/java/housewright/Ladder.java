@@ -44,8 +44,21 @@ final class Ladder {
             "org.jspecify.annotations");
 
     /** The engines: one public entry class, public records of input and result, all else within the package. */
-    private static final Set<String> ENGINES =
-            Set.of("signal", "cable", "sound", "picture", "network", "light", "power", "room", "operation", "drawing", "plan.list", "plan.check", "plan.cpsat", "plan.chance");
+    private static final Set<String> ENGINES = Set.of(
+            "signal",
+            "cable",
+            "sound",
+            "picture",
+            "network",
+            "light",
+            "power",
+            "room",
+            "operation",
+            "drawing",
+            "plan.list",
+            "plan.check",
+            "plan.cpsat",
+            "plan.chance");
 
     /** Above the line: these may read the clock and use threads. */
     private static final Set<String> ABOVE_THE_LINE =

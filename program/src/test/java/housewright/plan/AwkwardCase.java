@@ -79,10 +79,16 @@ public record AwkwardCase(String name, Request request, Map<String, Object> expe
                 new Place("hall", "hall", List.of(), dark.isEmpty() ? Map.of() : Map.of(Condition.DARK, windows(dark))),
                 Place.of("store"));
         List<Delivery> deliveries = new ArrayList<>();
-        map(from.get("deliveries")).forEach((id, at) -> deliveries.add(new Delivery(id, id, minute(at), minute(at), 0)));
+        map(from.get("deliveries"))
+                .forEach((id, at) -> deliveries.add(new Delivery(id, id, minute(at), minute(at), 0)));
         List<Event> events = new ArrayList<>();
-        map(from.get("events")).forEach((id, value) ->
-                events.add(new Event(id, id, window(map(value).get("when")), (String) map(value).get("at"), false)));
+        map(from.get("events"))
+                .forEach((id, value) -> events.add(new Event(
+                        id,
+                        id,
+                        window(map(value).get("when")),
+                        (String) map(value).get("at"),
+                        false)));
         events.add(new Event("last", "last", window("4 10:00-11:00"), null, true));
         List<Task> tasks = new ArrayList<>();
         map(from.get("tasks")).forEach((id, value) -> tasks.add(task(id, map(value))));
@@ -101,7 +107,10 @@ public record AwkwardCase(String name, Request request, Map<String, Object> expe
         List<Slot> before = new ArrayList<>();
         map(from.get("before")).forEach((id, value) -> before.add(slot(id, list(value))));
         Request request = new Request(
-                job, log(map(from.get("log"))), before.isEmpty() ? null : new Schedule(before), Effort.repeatable(1, 5));
+                job,
+                log(map(from.get("log"))),
+                before.isEmpty() ? null : new Schedule(before),
+                Effort.repeatable(1, 5));
         return new AwkwardCase((String) from.get("case"), request, map(from.get("expect")));
     }
 
@@ -139,7 +148,8 @@ public record AwkwardCase(String name, Request request, Map<String, Object> expe
         List<Visit> visits = new ArrayList<>();
         for (Object each : list(from.get("visits"))) {
             List<Object> four = list(each);
-            visits.add(new Visit((Integer) four.get(0), (Integer) four.get(1), (Integer) four.get(2), (Integer) four.get(3)));
+            visits.add(new Visit(
+                    (Integer) four.get(0), (Integer) four.get(1), (Integer) four.get(2), (Integer) four.get(3)));
         }
         List<Object> limits = list(from.get("limits"));
         return new Person(

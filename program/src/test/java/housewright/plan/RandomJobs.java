@@ -89,7 +89,11 @@ public final class RandomJobs {
     private static Task task(int index, Random random) {
         int likely = 15 + 15 * random.nextInt(8);
         Task.Draft draft = Task.draft("t" + index, likely)
-                .length(new Length(Math.max(5, likely - random.nextInt(30)), likely, likely + random.nextInt(60), random.nextInt(4) == 0))
+                .length(new Length(
+                        Math.max(5, likely - random.nextInt(30)),
+                        likely,
+                        likely + random.nextInt(60),
+                        random.nextInt(4) == 0))
                 .crew(random.nextInt(5) == 0 ? 2 : 1);
         draft.skills(random.nextBoolean() ? "general" : SKILLS.get(random.nextInt(SKILLS.size())));
         if (random.nextInt(4) == 0) {

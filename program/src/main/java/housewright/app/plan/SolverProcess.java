@@ -51,7 +51,8 @@ public final class SolverProcess implements Solver {
     public Solved solve(Request request, Schedule first, Progress progress) {
         Path folder = null;
         try {
-            // The native library is unpacked into the folder for temporary files, and left there by a process that dies.
+            // The native library is unpacked into the folder for temporary files, and left there by a process that
+            // dies.
             folder = Files.createTempDirectory("housewright-solver-");
             return new Run(request, first, progress, start(folder)).solved();
         } catch (IOException e) {
@@ -169,7 +170,8 @@ public final class SolverProcess implements Solver {
         private boolean legal(Schedule schedule) {
             var breaches = PlanChecker.check(request, schedule).breaches();
             if (!breaches.isEmpty()) {
-                refused = "The solver's plan was refused: " + breaches.getFirst().says() + ".";
+                refused =
+                        "The solver's plan was refused: " + breaches.getFirst().says() + ".";
             }
             return breaches.isEmpty();
         }
@@ -201,7 +203,8 @@ public final class SolverProcess implements Solver {
                 }
                 boolean deaf = told > 0 && now - told > TimeUnit.SECONDS.toNanos(PATIENCE_S);
                 overdue = !effort.repeatable()
-                        && now - begun > TimeUnit.MILLISECONDS.toNanos((long) (effort.seconds() * 1000 + PATIENCE_S * 1000L));
+                        && now - begun
+                                > TimeUnit.MILLISECONDS.toNanos((long) (effort.seconds() * 1000 + PATIENCE_S * 1000L));
                 if (deaf || overdue) {
                     child.destroyForcibly();
                     return;

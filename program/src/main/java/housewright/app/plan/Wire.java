@@ -34,7 +34,10 @@ final class Wire {
     record Ask(Request request, Schedule first) {}
 
     /** What was found; the parts that do not apply are absent. */
-    record Answer(@Nullable Schedule better, @Nullable Level level, @Nullable Solved solved) {}
+    record Answer(
+            @Nullable Schedule better,
+            @Nullable Level level,
+            @Nullable Solved solved) {}
 
     static String line(Object ask) {
         try {

@@ -52,7 +52,9 @@ public final class Bound {
         boolean changed = true;
         BitSet[][] may = new BitSet[grid.units.size()][];
         for (Unit unit : grid.units) {
-            may[unit.index()] = Arrays.stream(unit.pieces()).mapToObj(ticks -> grid.starts(unit, ticks)).toArray(BitSet[]::new);
+            may[unit.index()] = Arrays.stream(unit.pieces())
+                    .mapToObj(ticks -> grid.starts(unit, ticks))
+                    .toArray(BitSet[]::new);
         }
         int[] end = earliestEnd;
         Arrays.fill(head, -1);

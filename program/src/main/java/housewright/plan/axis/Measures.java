@@ -47,11 +47,14 @@ public final class Measures {
         }
         all.put(Goal.MISSED, missed);
         if (before != null) {
-            all.put(Goal.MOVED, before.slots().stream()
-                    .filter(was -> !log.frozen(was.task())
-                            && job.tasks().stream().anyMatch(task -> task.id().equals(was.task())))
-                    .filter(was -> moved(was, slots.get(was.task())))
-                    .count());
+            all.put(
+                    Goal.MOVED,
+                    before.slots().stream()
+                            .filter(was -> !log.frozen(was.task())
+                                    && job.tasks().stream()
+                                            .anyMatch(task -> task.id().equals(was.task())))
+                            .filter(was -> moved(was, slots.get(was.task())))
+                            .count());
         }
         all.put(Goal.FINISH, finish);
         all.put(Goal.HIRE_DAYS, hireDays(job, schedule));
@@ -99,8 +102,9 @@ public final class Measures {
         Map<String, List<Window>> work = new LinkedHashMap<>();
         for (Slot slot : schedule.slots()) {
             if (!job.task(slot.task()).site().remote()) {
-                slot.people().forEach(person -> work.computeIfAbsent(person, key -> new ArrayList<>())
-                        .addAll(slot.pieces()));
+                slot.people()
+                        .forEach(person -> work.computeIfAbsent(person, key -> new ArrayList<>())
+                                .addAll(slot.pieces()));
             }
         }
         Map<String, int[]> spans = new LinkedHashMap<>();

@@ -73,9 +73,9 @@ final class Windows {
         }
         List<Window> free = new ArrayList<>();
         for (Visit visit : person.visits()) {
-            List<Window> stay =
-                    List.of(new Window(visit.firstDay() * Job.DAY, (visit.lastDay() + 1) * Job.DAY));
-            List<Window> there = shortened(intersect(union(person.onSite()), stay), visit.firstDay(), visit.wayThere(), true);
+            List<Window> stay = List.of(new Window(visit.firstDay() * Job.DAY, (visit.lastDay() + 1) * Job.DAY));
+            List<Window> there =
+                    shortened(intersect(union(person.onSite()), stay), visit.firstDay(), visit.wayThere(), true);
             free.addAll(shortened(there, visit.lastDay(), visit.wayBack(), false));
         }
         return union(free);

@@ -127,14 +127,15 @@ public final class CpSatSolver implements Solver {
                 return;
             }
             bounds.put(Goal.FINISH, all ? minute(bound.finish) : 0L);
-            level(new Wanted(Goal.FINISH, all, may, grid.length, Integer.MAX_VALUE, false), 0.65);
+            boolean people = !request.job().people().isEmpty();
+            level(new Wanted(Goal.FINISH, all, may, grid.length, Integer.MAX_VALUE, false), people ? 0.65 : 1);
             int finish = finish(best) + effort.tolerance() / request.job().tick();
             if (!grid.byHire().isEmpty()) {
                 level(new Wanted(Goal.HIRE_DAYS, all, may, finish, Integer.MAX_VALUE, false), 0.7);
             }
             int days = value(best, Goal.HIRE_DAYS).intValue()
                     - grid.hiredAlready.stream().mapToInt(java.util.Set::size).sum();
-            if (grid.units.size() <= IDLE_UP_TO) {
+            if (people && grid.units.size() <= IDLE_UP_TO) {
                 level(new Wanted(Goal.IDLE, all, may, Math.max(finish(best), finish), days, true), 1);
             }
         }

@@ -47,7 +47,8 @@ class SolverProcessTest {
             Wire.Ask ask = Wire.ask(in.readLine());
             List<housewright.plan.Slot> twice = new ArrayList<>(ask.first().slots());
             twice.add(twice.getFirst());
-            System.out.println(Wire.line(new Wire.Answer(null, null, new Solved(new Schedule(twice), List.of(), Solved.Ended.PROVED, ""))));
+            System.out.println(Wire.line(
+                    new Wire.Answer(null, null, new Solved(new Schedule(twice), List.of(), Solved.Ended.PROVED, ""))));
         }
     }
 

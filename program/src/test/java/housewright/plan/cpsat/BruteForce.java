@@ -45,7 +45,9 @@ final class BruteForce {
         place(index + 1, slots);
         Task task = request.job().tasks().get(index);
         int length = task.length().planned(request.job().tick());
-        for (int from = 0; from + length <= request.job().end(); from += request.job().tick()) {
+        for (int from = 0;
+                from + length <= request.job().end();
+                from += request.job().tick()) {
             for (List<String> crew : crews(task.crew().count())) {
                 slots.add(new Slot(task.id(), List.of(new Window(from, from + length)), crew));
                 // What is wrong with one task stays wrong whatever the others do, but for what must come first.

@@ -55,9 +55,12 @@ class CpSatSolverTest {
         assertThat(verdict.breaches()).isEmpty();
         assertThat(Measures.of(request.job(), request.log(), request.before(), solved.schedule()))
                 .isEqualTo(verdict.values());
-        assertThat(verdict.values().get(Goal.MISSED)).isLessThanOrEqualTo(before.values().get(Goal.MISSED));
+        assertThat(verdict.values().get(Goal.MISSED))
+                .isLessThanOrEqualTo(before.values().get(Goal.MISSED));
         for (Level level : solved.levels()) {
-            assertThat(level.value()).as(level.goal().name()).isEqualTo(verdict.values().get(level.goal()));
+            assertThat(level.value())
+                    .as(level.goal().name())
+                    .isEqualTo(verdict.values().get(level.goal()));
         }
         return solved;
     }
@@ -83,7 +86,8 @@ class CpSatSolverTest {
 
         Verdict verdict = PlanChecker.check(again, solved.schedule());
         if (verdict.values().get(Goal.MISSED).equals(repair.values().get(Goal.MISSED))) {
-            assertThat(verdict.values().get(Goal.MOVED)).isLessThanOrEqualTo(repair.values().get(Goal.MOVED));
+            assertThat(verdict.values().get(Goal.MOVED))
+                    .isLessThanOrEqualTo(repair.values().get(Goal.MOVED));
         }
     }
 

@@ -51,7 +51,9 @@ class AwkwardCasesTest {
         Solved solved = new CpSatSolver().solve(request, listed(request), Progress.NONE);
         asExpected(given, solved);
         assertThat(solved.levels().getFirst().goal()).isEqualTo(Goal.MISSED);
-        assertThat(solved.levels().getFirst().proved()).as("what is missed is proved least").isTrue();
+        assertThat(solved.levels().getFirst().proved())
+                .as("what is missed is proved least")
+                .isTrue();
     }
 
     private static void asExpected(AwkwardCase given, Solved solved) {
@@ -71,12 +73,17 @@ class AwkwardCasesTest {
                     .containsExactlyInAnyOrderElementsOf(given.words("broken"));
         }
         Map<String, Slot> slots = solved.schedule().byTask();
-        given.table("starts").forEach((task, at) ->
-                assertThat(slots.get(task).start()).as("%s starts", task).isEqualTo(AwkwardCase.minute(at)));
-        given.table("ends").forEach((task, at) ->
-                assertThat(slots.get(task).end()).as("%s ends", task).isEqualTo(AwkwardCase.minute(at)));
-        given.table("who").forEach((task, who) ->
-                assertThat(slots.get(task).people().toString()).as("who does %s", task).isEqualTo(who.toString()));
+        given.table("starts")
+                .forEach((task, at) -> assertThat(slots.get(task).start())
+                        .as("%s starts", task)
+                        .isEqualTo(AwkwardCase.minute(at)));
+        given.table("ends")
+                .forEach((task, at) ->
+                        assertThat(slots.get(task).end()).as("%s ends", task).isEqualTo(AwkwardCase.minute(at)));
+        given.table("who")
+                .forEach((task, who) -> assertThat(slots.get(task).people().toString())
+                        .as("who does %s", task)
+                        .isEqualTo(who.toString()));
         if (given.expect().containsKey("finish")) {
             assertThat(verdict.values().get(Goal.FINISH))
                     .isEqualTo((long) AwkwardCase.minute(given.expect().get("finish")));
@@ -87,17 +94,24 @@ class AwkwardCasesTest {
         }
         Map<String, String> why = plan.tasks().stream()
                 .collect(Collectors.toMap(planned -> planned.slot().task(), Planned::why));
-        given.table("why").forEach((task, words) ->
-                assertThat(why.get(task)).as("why %s is not earlier", task).contains(words.toString()));
+        given.table("why")
+                .forEach((task, words) -> assertThat(why.get(task))
+                        .as("why %s is not earlier", task)
+                        .contains(words.toString()));
         explained(given, plan, verdict);
     }
 
     private static void explained(AwkwardCase given, Plan plan, Verdict verdict) {
-        boolean all = verdict.out().isEmpty() && verdict.late().isEmpty() && verdict.broken().isEmpty();
+        boolean all = verdict.out().isEmpty()
+                && verdict.late().isEmpty()
+                && verdict.broken().isEmpty();
         assertThat(plan.clashes().isEmpty()).as("clashes %s", plan.clashes()).isEqualTo(all);
         assertThat(plan.missed().isEmpty()).isEqualTo(all);
-        List<String> wishes = plan.clashes().stream().flatMap(clash -> clash.wishes().stream()).toList();
-        List<String> ways = plan.clashes().stream().map(Clash::ways).flatMap(List::stream).toList();
+        List<String> wishes = plan.clashes().stream()
+                .flatMap(clash -> clash.wishes().stream())
+                .toList();
+        List<String> ways =
+                plan.clashes().stream().map(Clash::ways).flatMap(List::stream).toList();
         for (String words : given.words("wishes")) {
             assertThat(wishes).anySatisfy(wish -> assertThat(wish).contains(words));
         }
