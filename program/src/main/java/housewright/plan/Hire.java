@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param days days on which it can be had; the job's first day is 0
  * @param skill what one of the crew must hold to operate it, or null when anybody may
  */
-public record Hire(String id, String name, Set<Integer> days, @Nullable String skill) {
+public record Hire(
+        String id, String name, Set<Integer> days, @Nullable String skill) {
     public Hire {
         days = java.util.Collections.unmodifiableSet(new TreeSet<>(days));
     }

@@ -52,7 +52,8 @@ public record Job(
         promises = List.copyOf(promises);
         if (days < 1 || days > 1000 || tick < 1 || 60 % tick != 0) {
             throw new IllegalArgumentException(
-                    "A job takes 1 to 1000 days on a grid that divides the hour, but not %d days at %d min".formatted(days, tick));
+                    "A job takes 1 to 1000 days on a grid that divides the hour, but not %d days at %d min"
+                            .formatted(days, tick));
         }
         if (people.size() > 60) {
             throw new IllegalArgumentException("A plan takes at most 60 people, but these are " + people.size());
@@ -95,7 +96,8 @@ public record Job(
 
     private static void known(String what, String id, String named, Set<String> known, @Nullable String reference) {
         if (reference != null && !known.contains(reference)) {
-            throw new IllegalArgumentException("%s %s names the %s %s, which there is not".formatted(what, id, named, reference));
+            throw new IllegalArgumentException(
+                    "%s %s names the %s %s, which there is not".formatted(what, id, named, reference));
         }
     }
 
@@ -105,7 +107,8 @@ public record Job(
         for (Task task : tasks) {
             Set<String> before = new HashSet<>(task.timing().after());
             waiting.put(task.id(), before.size());
-            before.forEach(id -> next.computeIfAbsent(id, key -> new HashSet<>()).add(task.id()));
+            before.forEach(
+                    id -> next.computeIfAbsent(id, key -> new HashSet<>()).add(task.id()));
         }
         var ready = new ArrayDeque<String>();
         waiting.forEach((id, count) -> {
@@ -151,7 +154,8 @@ public record Job(
 
     /** Minute of a date and time. */
     public int minute(LocalDateTime time) {
-        return Math.toIntExact(java.time.Duration.between(firstDay.atStartOfDay(), time).toMinutes());
+        return Math.toIntExact(
+                java.time.Duration.between(firstDay.atStartOfDay(), time).toMinutes());
     }
 
     /** Such as {@code Tue 16 Mar 09:00}. */

@@ -16,8 +16,9 @@ public record Limits(int minutesADay, int breakAfter, int breakLength) {
 
     public Limits {
         if (minutesADay < 0 || breakAfter < 1 || breakLength < 0) {
-            throw new IllegalArgumentException("Limits are not negative, but these are %d min a day, a break of %d min after %d min"
-                    .formatted(minutesADay, breakLength, breakAfter));
+            throw new IllegalArgumentException(
+                    "Limits are not negative, but these are %d min a day, a break of %d min after %d min"
+                            .formatted(minutesADay, breakLength, breakAfter));
         }
     }
 }

@@ -12,7 +12,8 @@ import java.util.Map;
  * @param late new times of deliveries, by id
  * @param blocked tasks that cannot begin before a minute, by id; {@link #NEVER} while nobody knows when
  */
-public record Log(int now, List<Slot> done, List<Begun> begun, Map<String, Integer> late, Map<String, Integer> blocked) {
+public record Log(
+        int now, List<Slot> done, List<Begun> begun, Map<String, Integer> late, Map<String, Integer> blocked) {
     public static final int NEVER = Integer.MAX_VALUE;
 
     /** Nothing yet. */
@@ -29,7 +30,8 @@ public record Log(int now, List<Slot> done, List<Begun> begun, Map<String, Integ
         public Begun {
             people = List.copyOf(people);
             if (left < 1) {
-                throw new IllegalArgumentException("Of task " + task + ", which is not done, there is more left than " + left + " min");
+                throw new IllegalArgumentException(
+                        "Of task " + task + ", which is not done, there is more left than " + left + " min");
             }
         }
     }

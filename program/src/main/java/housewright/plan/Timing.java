@@ -12,7 +12,12 @@ import org.jspecify.annotations.Nullable;
  * @param due minute by which it must be ended; {@link #NO_DUE} for the job's deadline
  * @param start minute at which somebody pinned it, or null
  */
-public record Timing(List<String> after, List<String> deliveries, int earliest, int due, @Nullable Integer start) {
+public record Timing(
+        List<String> after,
+        List<String> deliveries,
+        int earliest,
+        int due,
+        @Nullable Integer start) {
     /** No due time of its own. */
     public static final int NO_DUE = Integer.MAX_VALUE;
 

@@ -12,8 +12,8 @@ package housewright.plan;
 public record Visit(int firstDay, int lastDay, int wayThere, int wayBack) {
     public Visit {
         if (lastDay < firstDay || wayThere < 0 || wayBack < 0) {
-            throw new IllegalArgumentException("A visit ends after it begins and no way is negative, but this is " + firstDay
-                    + " to " + lastDay + ", " + wayThere + " and " + wayBack + " min");
+            throw new IllegalArgumentException("A visit ends after it begins and no way is negative, but this is "
+                    + firstDay + " to " + lastDay + ", " + wayThere + " and " + wayBack + " min");
         }
     }
 

@@ -9,7 +9,8 @@ package housewright.plan;
 public record Window(int from, int to) implements Comparable<Window> {
     public Window {
         if (to <= from) {
-            throw new IllegalArgumentException("A window ends after it begins, but this one is %d to %d".formatted(from, to));
+            throw new IllegalArgumentException(
+                    "A window ends after it begins, but this one is %d to %d".formatted(from, to));
         }
     }
 

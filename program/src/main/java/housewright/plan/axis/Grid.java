@@ -137,7 +137,8 @@ public final class Grid {
                 String place = task.site().place();
                 List<Window> hours = place == null || job.place(place).open().isEmpty()
                         ? whole
-                        : Windows.intersect(whole, Windows.union(job.place(place).open()));
+                        : Windows.intersect(
+                                whole, Windows.union(job.place(place).open()));
                 everybody.addAll(inTicks(hours));
             }
         }
@@ -268,9 +269,12 @@ public final class Grid {
         int minute = slot.start();
         for (int piece = 0; piece < at.length; piece++) {
             int minutes = unit.pieces()[piece] * job.tick();
-            while (window < slot.pieces().size() && minute + minutes > slot.pieces().get(window).to()) {
+            while (window < slot.pieces().size()
+                    && minute + minutes > slot.pieces().get(window).to()) {
                 window++;
-                minute = window < slot.pieces().size() ? slot.pieces().get(window).from() : 0;
+                minute = window < slot.pieces().size()
+                        ? slot.pieces().get(window).from()
+                        : 0;
             }
             if (window == slot.pieces().size() || minute % job.tick() != 0) {
                 return null;
@@ -319,7 +323,8 @@ public final class Grid {
     private static List<Window> breaksAfter(List<Window> taken, List<Window> breaks, Person person) {
         return taken.stream()
                 .filter(piece -> breaks.stream().anyMatch(piece::overlaps))
-                .map(piece -> new Window(piece.to(), piece.to() + person.limits().breakLength()))
+                .map(piece ->
+                        new Window(piece.to(), piece.to() + person.limits().breakLength()))
                 .toList();
     }
 
@@ -362,7 +367,8 @@ public final class Grid {
         for (int person = 0; person < windows.size(); person++) {
             int limit = job.people().get(person).limits().minutesADay() / job.tick();
             int[] worked = new int[job.days()];
-            for (Window piece : Windows.byDay(taken(frozen, job.people().get(person).id()), job.days())) {
+            for (Window piece :
+                    Windows.byDay(taken(frozen, job.people().get(person).id()), job.days())) {
                 worked[piece.from() / Job.DAY] += Math.ceilDiv(piece.length(), job.tick());
             }
             int[] free = new int[job.days()];
@@ -398,7 +404,8 @@ public final class Grid {
                 continue;
             }
             if (task.means().hire() != null) {
-                hireTaken.computeIfAbsent(task.means().hire(), key -> new ArrayList<>())
+                hireTaken
+                        .computeIfAbsent(task.means().hire(), key -> new ArrayList<>())
                         .addAll(slot.pieces());
             }
             task.means().tools().forEach((tool, units) -> {
@@ -416,11 +423,13 @@ public final class Grid {
                 for (Condition condition : Condition.values()) {
                     boolean needs = task.site().needs().contains(condition);
                     if (needs) {
-                        placeTaken.computeIfAbsent(place + "/spoils/" + condition, key -> new ArrayList<>())
+                        placeTaken
+                                .computeIfAbsent(place + "/spoils/" + condition, key -> new ArrayList<>())
                                 .addAll(slot.pieces());
                     }
                     if (needs || spoils(task, condition)) {
-                        placeTaken.computeIfAbsent(place + "/needs/" + condition, key -> new ArrayList<>())
+                        placeTaken
+                                .computeIfAbsent(place + "/needs/" + condition, key -> new ArrayList<>())
                                 .addAll(slot.pieces());
                     }
                 }
@@ -485,8 +494,11 @@ public final class Grid {
     private int[] surroundings(Task task, int earliest, boolean inPieces) {
         String place = task.site().remote() ? null : task.site().place();
         Integer pinned = task.timing().start();
-        String key = place + "|" + (place == null ? "" : task.site().needs().stream().sorted().toList() + "|"
-                        + task.site().spoils().stream().sorted().toList())
+        String key = place + "|"
+                + (place == null
+                        ? ""
+                        : task.site().needs().stream().sorted().toList() + "|"
+                                + task.site().spoils().stream().sorted().toList())
                 + "|" + task.means().hire() + "|" + earliest + "|" + pinned + "|" + inPieces;
         return surroundings.computeIfAbsent(key, any -> {
             List<Window> may = List.of(new Window(0, job.end()));
@@ -650,7 +662,8 @@ public final class Grid {
                 List<Integer> needing = new ArrayList<>();
                 List<Integer> spoiling = new ArrayList<>();
                 for (Unit unit : units) {
-                    if (unit.task().site().remote() || !place.id().equals(unit.task().site().place())) {
+                    if (unit.task().site().remote()
+                            || !place.id().equals(unit.task().site().place())) {
                         continue;
                     }
                     if (unit.task().site().needs().contains(condition)) {
@@ -713,7 +726,8 @@ public final class Grid {
         for (Unit unit : units) {
             String hire = unit.task().means().hire();
             if (hire != null) {
-                all.computeIfAbsent(job.hires().indexOf(job.hire(hire)), key -> new ArrayList<>()).add(unit);
+                all.computeIfAbsent(job.hires().indexOf(job.hire(hire)), key -> new ArrayList<>())
+                        .add(unit);
             }
         }
         return all;

@@ -94,7 +94,8 @@ public final class Likelihood {
                     if (event.when().from() > 0) {
                         around.add(new Window(0, event.when().from()));
                     }
-                    around.add(new Window(event.when().to(), Math.max(event.when().to() + 1, job.end())));
+                    around.add(
+                            new Window(event.when().to(), Math.max(event.when().to() + 1, job.end())));
                     shared = meet(shared, around);
                 }
             }
@@ -136,21 +137,27 @@ public final class Likelihood {
             return false;
         }
         return order.get(self).people().stream().anyMatch(order.get(other).people()::contains)
-                || (one.means().hire() != null && one.means().hire().equals(two.means().hire()))
+                || (one.means().hire() != null
+                        && one.means().hire().equals(two.means().hire()))
                 || one.means().tools().keySet().stream().anyMatch(two.means().tools()::containsKey)
                 || apart(one, two);
     }
 
     private static boolean apart(Task one, Task two) {
         String place = one.site().place();
-        if (place == null || !place.equals(two.site().place()) || one.site().remote() || two.site().remote()) {
+        if (place == null
+                || !place.equals(two.site().place())
+                || one.site().remote()
+                || two.site().remote()) {
             return false;
         }
         for (Condition condition : Condition.values()) {
             boolean a = one.site().needs().contains(condition);
             boolean b = two.site().needs().contains(condition);
-            boolean aSpoils = condition == Condition.EMPTY || one.site().spoils().contains(condition);
-            boolean bSpoils = condition == Condition.EMPTY || two.site().spoils().contains(condition);
+            boolean aSpoils =
+                    condition == Condition.EMPTY || one.site().spoils().contains(condition);
+            boolean bSpoils =
+                    condition == Condition.EMPTY || two.site().spoils().contains(condition);
             if ((a && (b || bSpoils)) || (b && aSpoils)) {
                 return true;
             }
@@ -230,7 +237,8 @@ public final class Likelihood {
                 continue;
             }
             worse[self] = drawn > task.length().mean();
-            int from = Math.max(Math.max(log.now(), task.timing().earliest()), log.blocked().getOrDefault(task.id(), 0));
+            int from = Math.max(
+                    Math.max(log.now(), task.timing().earliest()), log.blocked().getOrDefault(task.id(), 0));
             if (task.timing().start() != null) {
                 from = Math.max(from, task.timing().start());
             }

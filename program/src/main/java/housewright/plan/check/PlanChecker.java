@@ -109,7 +109,8 @@ public final class PlanChecker {
                     && Set.copyOf(is.people()).equals(Set.copyOf(begun.people()))
                     && worked(is, log.now()) >= begun.left();
             if (!same) {
-                breaches.add(new Breach("begun-stays", begun.task(), "Task " + begun.task() + " is begun and yet planned otherwise"));
+                breaches.add(new Breach(
+                        "begun-stays", begun.task(), "Task " + begun.task() + " is begun and yet planned otherwise"));
             }
         }
     }
@@ -139,7 +140,10 @@ public final class PlanChecker {
                 breach("grid", slot, "is not on the grid");
             }
         }
-        double mean = (task.length().optimistic() + 4.0 * task.length().likely() + task.length().pessimistic()) / 6;
+        double mean = (task.length().optimistic()
+                        + 4.0 * task.length().likely()
+                        + task.length().pessimistic())
+                / 6;
         if (planned < mean - 1e-6 || planned >= Math.ceil(mean - 1e-6) + job.tick()) {
             breach("length", slot, "takes %d min, but %.1f min are expected".formatted(planned, mean));
         }
@@ -149,8 +153,12 @@ public final class PlanChecker {
     }
 
     private void crew(Slot slot, Task task) {
-        if (slot.people().size() != task.crew().count() || Set.copyOf(slot.people()).size() != task.crew().count()) {
-            breach("crew", slot, "takes %d people, but has %s".formatted(task.crew().count(), slot.people()));
+        if (slot.people().size() != task.crew().count()
+                || Set.copyOf(slot.people()).size() != task.crew().count()) {
+            breach(
+                    "crew",
+                    slot,
+                    "takes %d people, but has %s".formatted(task.crew().count(), slot.people()));
         }
         for (String id : slot.people()) {
             if (!people.containsKey(id)) {
@@ -237,7 +245,10 @@ public final class PlanChecker {
                 for (Condition condition : task.site().needs()) {
                     List<Window> only = place.only().get(condition);
                     if (only != null && !covered(piece, only)) {
-                        breach("condition-time", slot, "needs %s to be %s when it is not".formatted(place.id(), condition));
+                        breach(
+                                "condition-time",
+                                slot,
+                                "needs %s to be %s when it is not".formatted(place.id(), condition));
                     }
                 }
                 for (Event event : job.events()) {
@@ -366,7 +377,8 @@ public final class PlanChecker {
                     int now = minute;
                     slots.stream()
                             .filter(slot -> slot.people().contains(person.id())
-                                    && slot.pieces().stream().anyMatch(piece -> piece.from() <= now && now < piece.to()))
+                                    && slot.pieces().stream()
+                                            .anyMatch(piece -> piece.from() <= now && now < piece.to()))
                             .findFirst()
                             .ifPresent(slot -> breach("break", slot, "leaves " + person.id() + " without a break"));
                     stretch = 0;
@@ -399,11 +411,16 @@ public final class PlanChecker {
                 for (Condition condition : Condition.values()) {
                     boolean aNeeds = a.site().needs().contains(condition);
                     boolean bNeeds = b.site().needs().contains(condition);
-                    boolean aSpoils = condition == Condition.EMPTY || a.site().spoils().contains(condition);
-                    boolean bSpoils = condition == Condition.EMPTY || b.site().spoils().contains(condition);
+                    boolean aSpoils =
+                            condition == Condition.EMPTY || a.site().spoils().contains(condition);
+                    boolean bSpoils =
+                            condition == Condition.EMPTY || b.site().spoils().contains(condition);
                     if ((aNeeds && (bNeeds || bSpoils)) || (bNeeds && aSpoils)) {
-                        breach("condition", second, "and %s cannot both be in %s, which is to be %s"
-                                .formatted(a.id(), a.site().place(), condition));
+                        breach(
+                                "condition",
+                                second,
+                                "and %s cannot both be in %s, which is to be %s"
+                                        .formatted(a.id(), a.site().place(), condition));
                     }
                 }
             }
@@ -487,7 +504,9 @@ public final class PlanChecker {
     }
 
     private int due(Task task) {
-        return task.timing().due() == Integer.MAX_VALUE ? deadline() : task.timing().due();
+        return task.timing().due() == Integer.MAX_VALUE
+                ? deadline()
+                : task.timing().due();
     }
 
     private List<Promise> broken() {
@@ -500,11 +519,13 @@ public final class PlanChecker {
                 }
                 boolean oldStands = promise.worksToday();
                 for (String id : promise.takenApartBy()) {
-                    oldStands &= !byTask.containsKey(id) || byTask.get(id).start() >= event.when().to();
+                    oldStands &= !byTask.containsKey(id)
+                            || byTask.get(id).start() >= event.when().to();
                 }
                 boolean newProven = !promise.provenBy().isEmpty();
                 for (String id : promise.provenBy()) {
-                    newProven &= byTask.containsKey(id) && byTask.get(id).end() <= event.when().from();
+                    newProven &= byTask.containsKey(id)
+                            && byTask.get(id).end() <= event.when().from();
                 }
                 if (!oldStands && !newProven) {
                     broken.add(promise);
@@ -530,7 +551,11 @@ public final class PlanChecker {
             for (Slot was : before.slots()) {
                 if (tasks.containsKey(was.task()) && !fixed.contains(was.task())) {
                     Slot is = byTask.get(was.task());
-                    moved += is != null && is.start() == was.start() && is.people().equals(was.people()) ? 0 : 1;
+                    moved += is != null
+                                    && is.start() == was.start()
+                                    && is.people().equals(was.people())
+                            ? 0
+                            : 1;
                 }
             }
             values.put(Goal.MOVED, moved);

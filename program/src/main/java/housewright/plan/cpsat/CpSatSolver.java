@@ -105,8 +105,8 @@ public final class CpSatSolver implements Solver {
             Schedule schedule = grid.schedule(best.starts(), best.crews());
             Map<Goal, Long> values = measures(best);
             List<Level> levels = new ArrayList<>();
-            bounds.forEach((goal, least) ->
-                    levels.add(new Level(goal, values.get(goal), Math.min(least, values.get(goal)))));
+            bounds.forEach(
+                    (goal, least) -> levels.add(new Level(goal, values.get(goal), Math.min(least, values.get(goal)))));
             Solved.Ended ended = stopped || progress.stopped()
                     ? Solved.Ended.STOPPED
                     : allProved ? Solved.Ended.PROVED : Solved.Ended.LIMIT;
@@ -179,9 +179,7 @@ public final class CpSatSolver implements Solver {
             running = solver;
             CpSolverStatus status = stopped ? CpSolverStatus.UNKNOWN : solver.solve(model.model, told);
             running = null;
-            left -= effort.repeatable()
-                    ? solver.response().getDeterministicTime() * SECONDS_A_UNIT
-                    : solver.wallTime();
+            left -= effort.repeatable() ? solver.response().getDeterministicTime() * SECONDS_A_UNIT : solver.wallTime();
             boolean some = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
             if (some) {
                 take(wanted, model.read(solver::value));
@@ -201,15 +199,15 @@ public final class CpSatSolver implements Solver {
             Map<Goal, Long> is = measures(found);
             Map<Goal, Long> was = measures(best);
             if (is.getOrDefault(wanted.goal(), 0L) < was.getOrDefault(wanted.goal(), 0L)
-                    && (wanted.goal() == Goal.MISSED || is.getOrDefault(Goal.MISSED, 0L) <= was.getOrDefault(Goal.MISSED, 0L))) {
+                    && (wanted.goal() == Goal.MISSED
+                            || is.getOrDefault(Goal.MISSED, 0L) <= was.getOrDefault(Goal.MISSED, 0L))) {
                 best = found;
             }
         }
 
         private Level level(Wanted wanted, Found found) {
             long value = value(found, wanted.goal());
-            return new Level(
-                    wanted.goal(), value, Math.min(value, bounds.getOrDefault(wanted.goal(), 0L)));
+            return new Level(wanted.goal(), value, Math.min(value, bounds.getOrDefault(wanted.goal(), 0L)));
         }
 
         /** A bound of the model, which counts positions and only what is open, in the units of the goal. */
@@ -219,7 +217,11 @@ public final class CpSatSolver implements Solver {
                 case MISSED -> least + brokenAlready;
                 case MOVED -> least;
                 case FINISH -> minute((int) least);
-                case HIRE_DAYS -> least + grid.hiredAlready.stream().mapToInt(java.util.Set::size).sum();
+                case HIRE_DAYS ->
+                    least
+                            + grid.hiredAlready.stream()
+                                    .mapToInt(java.util.Set::size)
+                                    .sum();
                 case IDLE -> 0; // days and crews were kept, so this bounds nothing else
             };
         }

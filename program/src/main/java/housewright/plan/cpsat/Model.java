@@ -43,6 +43,7 @@ final class Model {
     private final Literal[] done;
     /** For each unit its literal of each person; null where the person is never of the crew. */
     private final @Nullable Literal[][] has;
+
     private final IntervalVar[][] interval;
     private final Map<String, Map<Integer, Literal>> days = new HashMap<>();
     private final Map<String, Long> hinted = new HashMap<>();
@@ -88,7 +89,9 @@ final class Model {
             if (value.applyAsLong((LinearArgument) done[unit]) == 0) {
                 continue;
             }
-            starts[unit] = Arrays.stream(start[unit]).mapToInt(each -> (int) value.applyAsLong(each)).toArray();
+            starts[unit] = Arrays.stream(start[unit])
+                    .mapToInt(each -> (int) value.applyAsLong(each))
+                    .toArray();
             for (int person = 0; person < has[unit].length; person++) {
                 Literal of = has[unit][person];
                 if (of != null && value.applyAsLong((LinearArgument) of) == 1) {
@@ -109,7 +112,8 @@ final class Model {
         int self = unit.index();
         int[] at = hint.starts()[self];
         int pieces = unit.pieces().length;
-        done[self] = wanted.all() ? model.trueLiteral() : unit.neverPossible() ? model.falseLiteral() : literal(at != null);
+        done[self] =
+                wanted.all() ? model.trueLiteral() : unit.neverPossible() ? model.falseLiteral() : literal(at != null);
         start[self] = new IntVar[pieces];
         interval[self] = new IntervalVar[pieces];
         int[][] free = grid.free(unit);
@@ -203,7 +207,10 @@ final class Model {
 
     private LinearArgument end(Unit unit) {
         int last = unit.pieces().length - 1;
-        return LinearExpr.newBuilder().add(start[unit.index()][last]).add(unit.pieces()[last]).build();
+        return LinearExpr.newBuilder()
+                .add(start[unit.index()][last])
+                .add(unit.pieces()[last])
+                .build();
     }
 
     private void order(Unit unit) {
@@ -224,7 +231,8 @@ final class Model {
 
     private void people() {
         int crews = 0;
-        CumulativeConstraint everybody = model.addCumulative(Math.max(1, grid.job.people().size()));
+        CumulativeConstraint everybody =
+                model.addCumulative(Math.max(1, grid.job.people().size()));
         for (Unit unit : grid.units) {
             if (unit.task().crew().count() > 0) {
                 for (IntervalVar piece : interval[unit.index()]) {
@@ -305,8 +313,7 @@ final class Model {
             LinearExprBuilder sum = LinearExpr.newBuilder();
             byDay.forEach((day, positions) -> {
                 Literal on = literal(at != null && grid.day(at[piece]) == day);
-                model.addLinearConstraint(
-                                start[unit.index()][piece], positions.nextSetBit(0), positions.length() - 1)
+                model.addLinearConstraint(start[unit.index()][piece], positions.nextSetBit(0), positions.length() - 1)
                         .onlyEnforceIf(on);
                 sum.add((LinearArgument) on);
                 all.put(day, on);
@@ -340,9 +347,8 @@ final class Model {
                     continue;
                 }
                 int[] at = hint.starts()[unit.index()];
-                boolean both = at != null
-                        && grid.day(at[piece]) == day
-                        && (hint.crews()[unit.index()] >> person & 1) == 1;
+                boolean both =
+                        at != null && grid.day(at[piece]) == day && (hint.crews()[unit.index()] >> person & 1) == 1;
                 Literal works = of == done[unit.index()] ? on : literal(both);
                 if (works != on) {
                     model.addBoolOr(new Literal[] {works, of.not(), on.not()});
@@ -494,7 +500,8 @@ final class Model {
                 work += wanted.all() ? unit.ticks() : 0;
                 for (int piece = 0; piece < unit.pieces().length; piece++) {
                     days(unit, piece)
-                            .forEach((day, on) -> uses.computeIfAbsent(day, any -> new ArrayList<>()).add(on));
+                            .forEach((day, on) -> uses.computeIfAbsent(day, any -> new ArrayList<>())
+                                    .add(on));
                 }
             }
             List<Integer> lengths = new ArrayList<>();
@@ -591,7 +598,8 @@ final class Model {
         }
         byPersonAndDay.values().forEach(pieces -> {
             int first = pieces.stream().mapToInt(piece -> piece[2]).min().orElseThrow();
-            int last = pieces.stream().mapToInt(piece -> piece[2] + piece[3]).max().orElseThrow();
+            int last =
+                    pieces.stream().mapToInt(piece -> piece[2] + piece[3]).max().orElseThrow();
             int work = pieces.stream().mapToInt(piece -> piece[3]).sum();
             IntVar from = model.newIntVar(0, grid.length, "");
             IntVar to = model.newIntVar(0, grid.length, "");
@@ -601,7 +609,9 @@ final class Model {
             model.addHint(idle, last - first - work);
             for (int[] piece : pieces) {
                 model.addLessOrEqual(from, start[piece[0]][piece[1]]);
-                model.addGreaterOrEqual(to, LinearExpr.newBuilder().add(start[piece[0]][piece[1]]).add(piece[3]));
+                model.addGreaterOrEqual(
+                        to,
+                        LinearExpr.newBuilder().add(start[piece[0]][piece[1]]).add(piece[3]));
             }
             model.addEquality(LinearExpr.newBuilder().add(to).addTerm(from, -1).add(-work), idle);
             objective.add(idle);

@@ -45,7 +45,10 @@ final class Board {
                 List<Integer> tool = new ArrayList<>();
                 List<Integer> wanted = new ArrayList<>();
                 for (int index = 0; index < grid.job.tools().size(); index++) {
-                    Integer some = unit.task().means().tools().get(grid.job.tools().get(index).id());
+                    Integer some = unit.task()
+                            .means()
+                            .tools()
+                            .get(grid.job.tools().get(index).id());
                     if (some != null) {
                         tool.add(index);
                         wanted.add(some);

@@ -130,7 +130,8 @@ final class Builder {
                     && (best == null
                             || Draft.end(unit, at) < Draft.end(unit, best)
                             || (Draft.end(unit, at) == Draft.end(unit, best)
-                                    && (crew == preferred || (bestCrew != preferred && cost(crew) < cost(bestCrew)))))) {
+                                    && (crew == preferred
+                                            || (bestCrew != preferred && cost(crew) < cost(bestCrew)))))) {
                 best = at;
                 bestCrew = crew;
             }
@@ -165,8 +166,7 @@ final class Builder {
                     break;
                 }
             }
-            if (found < 0
-                    || (piece == 0 && pinned != null && grid.real[found] * grid.job.tick() != pinned)) {
+            if (found < 0 || (piece == 0 && pinned != null && grid.real[found] * grid.job.tick() != pinned)) {
                 return null;
             }
             at[piece] = found;

@@ -33,9 +33,7 @@ record Draft(int @Nullable [][] starts, long[] crews, long missed, int moved, in
             if (before != null) {
                 int[] was = before.starts[unit.index()];
                 if (was != null
-                        && (at == null
-                                || was[0] != at[0]
-                                || before.crews[unit.index()] != crews[unit.index()])) {
+                        && (at == null || was[0] != at[0] || before.crews[unit.index()] != crews[unit.index()])) {
                     moved++;
                 }
             }

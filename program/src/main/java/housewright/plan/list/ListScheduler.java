@@ -83,34 +83,32 @@ public final class ListScheduler {
                 int some = random.nextInt(waiting.length);
                 waiting[some] = !waiting[some];
             }
-            Draft draft = justified(builder.forward(key, earliest(waiting), null, before), waiting);
+            Draft draft = builder.forward(key, earliest(waiting), null, before);
             for (int again = 0; again < 8 && waitForBroken(draft, waiting, proves); again++) {
-                draft = justified(builder.forward(byStart(draft), earliest(waiting), null, before), waiting);
-                if (keep(draft)) {
-                    waits = waiting.clone();
-                }
+                keep(draft);
+                draft = builder.forward(byStart(draft), earliest(waiting), null, before);
             }
-            if (keep(draft)) {
+            if (justified(draft, waiting)) {
                 waits = waiting.clone();
             }
         }
     }
 
-    /** Pushed late and then early again, which closes holes. */
-    private Draft justified(Draft draft, boolean[] waiting) {
-        keep(draft);
+    /** Pushed late and then early again, which closes holes; whether that gave the best so far. */
+    private boolean justified(Draft draft, boolean[] waiting) {
+        boolean best = keep(draft);
         Draft now = draft;
         for (int pass = 0; pass < 2; pass++) {
             double[] key = builder.backward(now);
             optionalLast(key);
             Draft next = builder.forward(key, earliest(waiting), null, before);
             if (!next.betterThan(now)) {
-                return now;
+                break;
             }
             now = next;
-            keep(now);
+            best |= keep(now);
         }
-        return now;
+        return best;
     }
 
     /** Lets the old way stand until after the events that a draft spoils; whether there is anything new in that. */
@@ -200,7 +198,8 @@ public final class ListScheduler {
             }
             boolean[] waiting = new boolean[grid.promises.size()];
             for (int index = 0; index < waiting.length; index++) {
-                waiting[index] = grid.promises.get(index).canWait() && Draft.waits(grid.promises.get(index), best.starts());
+                waiting[index] =
+                        grid.promises.get(index).canWait() && Draft.waits(grid.promises.get(index), best.starts());
             }
             Draft draft = builder.forward(byStart(best), earliest(waiting), fewer, before);
             if (draft.missed() <= best.missed() && draft.finish() <= latest && draft.hireDays() < best.hireDays()) {
@@ -216,7 +215,9 @@ public final class ListScheduler {
                 .filter(unit -> id.equals(unit.task().means().hire()))
                 .flatMapToInt(unit -> {
                     int[] at = best.starts()[unit.index()];
-                    return at == null ? java.util.stream.IntStream.empty() : Arrays.stream(at).map(grid::day);
+                    return at == null
+                            ? java.util.stream.IntStream.empty()
+                            : Arrays.stream(at).map(grid::day);
                 })
                 .distinct()
                 .sorted()
@@ -227,8 +228,7 @@ public final class ListScheduler {
         Draft old = java.util.Objects.requireNonNull(before);
         boolean[] waiting = new boolean[grid.promises.size()];
         for (int index = 0; index < waiting.length; index++) {
-            waiting[index] =
-                    grid.promises.get(index).canWait() && Draft.waits(grid.promises.get(index), old.starts());
+            waiting[index] = grid.promises.get(index).canWait() && Draft.waits(grid.promises.get(index), old.starts());
         }
         Repair repair = new Repair(grid, builder, old);
         Draft plain = repair.with(new int[grid.units.size()]);

@@ -97,7 +97,8 @@ final class Repair {
                     from = Math.max(from, Draft.end(grid.units.get(before), at));
                 }
             }
-            if (leaves[self] && (out[self] || !builder.early(board, unit, from, null, starts, crews, old.crews()[self]))) {
+            if (leaves[self]
+                    && (out[self] || !builder.early(board, unit, from, null, starts, crews, old.crews()[self]))) {
                 out[self] = true;
             }
             int[] at = starts[self];

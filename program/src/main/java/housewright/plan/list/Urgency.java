@@ -52,7 +52,8 @@ final class Urgency {
         for (int index = 0; index < proves.length; index++) {
             if (proves[index]) {
                 for (int unit : grid.promises.get(index).proof()) {
-                    latest[unit] = Math.min(latest[unit], grid.promises.get(index).begins());
+                    latest[unit] =
+                            Math.min(latest[unit], grid.promises.get(index).begins());
                 }
             }
         }

@@ -49,7 +49,8 @@ final class Clashes {
     private final Map<String, Task> tasks = new LinkedHashMap<>();
 
     private Clashes(Request request, Schedule schedule) {
-        this.log = new Log(request.log().now(), request.log().done(), request.log().begun(), Map.of(), Map.of());
+        this.log =
+                new Log(request.log().now(), request.log().done(), request.log().begun(), Map.of(), Map.of());
         this.job = settled(request.job(), request.log());
         this.slots = schedule.byTask();
         job.tasks().forEach(task -> tasks.put(task.id(), task));
@@ -64,7 +65,8 @@ final class Clashes {
         List<Delivery> deliveries = job.deliveries().stream()
                 .map(each -> {
                     int comes = Math.min(log.late().getOrDefault(each.id(), each.expected()), job.end() + Job.DAY);
-                    return new Delivery(each.id(), each.name(), comes, Math.max(comes, each.latest()), each.lateChance());
+                    return new Delivery(
+                            each.id(), each.name(), comes, Math.max(comes, each.latest()), each.lateChance());
                 })
                 .toList();
         List<Task> tasks = job.tasks().stream()
@@ -73,7 +75,12 @@ final class Clashes {
                     int blocked = Math.min(log.blocked().getOrDefault(task.id(), 0), job.end() + Job.DAY);
                     return Wishes.timed(
                             task,
-                            new Timing(old.after(), old.deliveries(), Math.max(old.earliest(), blocked), old.due(), old.start()));
+                            new Timing(
+                                    old.after(),
+                                    old.deliveries(),
+                                    Math.max(old.earliest(), blocked),
+                                    old.due(),
+                                    old.start()));
                 })
                 .toList();
         return job.withDeliveries(deliveries).withTasks(tasks);
@@ -82,12 +89,16 @@ final class Clashes {
     private List<Clash> all() {
         List<Clash> clashes = new ArrayList<>();
         for (Promise promise : job.promises()) {
-            if (!Measures.over(job, log, promise) && !Measures.kept(job, promise, slots) && clashes.size() < EXPLAINED) {
+            if (!Measures.over(job, log, promise)
+                    && !Measures.kept(job, promise, slots)
+                    && clashes.size() < EXPLAINED) {
                 clashes.add(promise(promise));
             }
         }
         for (Task task : job.tasks()) {
-            if (missed(task) && task.timing().after().stream().noneMatch(id -> missed(tasks(id))) && clashes.size() < EXPLAINED) {
+            if (missed(task)
+                    && task.timing().after().stream().noneMatch(id -> missed(tasks(id)))
+                    && clashes.size() < EXPLAINED) {
                 clashes.add(task(task));
             }
         }
@@ -149,7 +160,8 @@ final class Clashes {
         for (String wish : found.wishes()) {
             Promise promise = waiting.get(wish);
             if (promise != null && !promise.provenBy().isEmpty()) {
-                Job proof = only(promise.provenBy(), job.event(promise.event()).when().from());
+                Job proof = only(
+                        promise.provenBy(), job.event(promise.event()).when().from());
                 smallest(proof, Wishes.of(proof)).ifPresent(some -> {
                     wishes.addAll(some.wishes());
                     ways.addAll(some.ways());
@@ -169,8 +181,9 @@ final class Clashes {
 
     /** What to look at when nothing is shown to exclude it: who would be needed, and the hours there are. */
     private List<String> crowded(Task task) {
-        return List.of("Each piece fits for itself, but no plan was found with all of it: leave out what is optional, or give those who"
-                + " can do %s more time before %s.".formatted(task.title(), job.spoken(job.dueOf(task))));
+        return List.of(
+                "Each piece fits for itself, but no plan was found with all of it: leave out what is optional, or give those who"
+                        + " can do %s more time before %s.".formatted(task.title(), job.spoken(job.dueOf(task))));
     }
 
     private Clash promise(Promise promise) {
@@ -179,7 +192,11 @@ final class Clashes {
         List<String> wishes = new ArrayList<>();
         List<String> ways = new ArrayList<>();
         boolean proved = true;
-        wishes.add("%s needs %s on %s".formatted(event.name(), promise.capability(), job.spoken(event.when().from())));
+        wishes.add("%s needs %s on %s"
+                .formatted(
+                        event.name(),
+                        promise.capability(),
+                        job.spoken(event.when().from())));
         if (promise.provenBy().isEmpty()) {
             wishes.add("nothing proves the new way");
         } else {
@@ -198,7 +215,8 @@ final class Clashes {
                     .filter(id -> log.frozen(id) && slots.containsKey(id))
                     .toList();
             if (!begun.isEmpty()) {
-                wishes.add("%s is begun already and takes the old way apart".formatted(tasks(begun.getFirst()).title()));
+                wishes.add("%s is begun already and takes the old way apart"
+                        .formatted(tasks(begun.getFirst()).title()));
             } else {
                 Job waits = waiting(only(Set.copyOf(mandatory()), job.deadline()), promise, event.when());
                 List<Wish> all = new ArrayList<>(Wishes.of(waits));
@@ -244,7 +262,14 @@ final class Clashes {
                             .filter(id -> wanted.contains(id) || log.frozen(id))
                             .toList();
                     return new Task(
-                            task.id(), task.title(), task.kind(), true, task.length(), task.crew(), task.site(), task.means(),
+                            task.id(),
+                            task.title(),
+                            task.kind(),
+                            true,
+                            task.length(),
+                            task.crew(),
+                            task.site(),
+                            task.means(),
                             new Timing(after, old.deliveries(), old.earliest(), by, old.start()));
                 })
                 .toList();
@@ -282,7 +307,8 @@ final class Clashes {
     private static Task after(Task task, int minute) {
         Timing old = task.timing();
         return Wishes.timed(
-                task, new Timing(old.after(), old.deliveries(), Math.max(minute, old.earliest()), old.due(), old.start()));
+                task,
+                new Timing(old.after(), old.deliveries(), Math.max(minute, old.earliest()), old.due(), old.start()));
     }
 
     /** For each promise that makes tasks wait: what the job is without it. */
@@ -290,22 +316,31 @@ final class Clashes {
         List<Wish> wishes = new ArrayList<>();
         for (Promise promise : job.promises()) {
             Event event = job.event(promise.event());
-            boolean touches = part.tasks().stream().anyMatch(task -> promise.takenApartBy().contains(task.id()));
+            boolean touches = part.tasks().stream()
+                    .anyMatch(task -> promise.takenApartBy().contains(task.id()));
             if (touches && forced(promise)) {
                 String says = "%s needs %s as it is until %s"
-                        .formatted(event.name(), promise.capability(), job.spoken(event.when().to()));
+                        .formatted(
+                                event.name(),
+                                promise.capability(),
+                                job.spoken(event.when().to()));
                 known.put(says, promise);
                 wishes.add(Wish.whole(
                         says,
                         from -> from.withTasks(from.tasks().stream()
                                 .map(task -> promise.takenApartBy().contains(task.id())
-                                                && task.timing().earliest() <= event.when().to()
-                                        ? Wishes.timed(task, new Timing(
-                                                task.timing().after(),
-                                                task.timing().deliveries(),
-                                                tasks(task.id()).timing().earliest(),
-                                                task.timing().due(),
-                                                task.timing().start()))
+                                                && task.timing().earliest()
+                                                        <= event.when().to()
+                                        ? Wishes.timed(
+                                                task,
+                                                new Timing(
+                                                        task.timing().after(),
+                                                        task.timing().deliveries(),
+                                                        tasks(task.id())
+                                                                .timing()
+                                                                .earliest(),
+                                                        task.timing().due(),
+                                                        task.timing().start()))
                                         : task)
                                 .toList()),
                         "%s does without %s".formatted(event.name(), promise.capability())));
@@ -337,7 +372,8 @@ final class Clashes {
         return job.withTasks(job.tasks().stream()
                 .map(task -> {
                     Timing old = task.timing();
-                    return Wishes.timed(task, new Timing(old.after(), old.deliveries(), old.earliest(), job.end(), old.start()));
+                    return Wishes.timed(
+                            task, new Timing(old.after(), old.deliveries(), old.earliest(), job.end(), old.start()));
                 })
                 .toList());
     }

@@ -66,7 +66,8 @@ final class Occupied {
             if (later.isPresent()) {
                 return later.get();
             }
-            if (self.surroundings()[at] < first || Grid.crewFree(grid.free(self), grid.crew(slot.people()), at) < first) {
+            if (self.surroundings()[at] < first
+                    || Grid.crewFree(grid.free(self), grid.crew(slot.people()), at) < first) {
                 continue; // closed, away or asleep: what happened before that is the reason
             }
             Window there = new Window(from, from + first * job.tick());
@@ -102,7 +103,8 @@ final class Occupied {
             return Optional.of("It is blocked until " + job.spoken(blocked) + ".");
         }
         if (task.timing().earliest() > from) {
-            return Optional.of("It may not begin before " + job.spoken(task.timing().earliest()) + ".");
+            return Optional.of(
+                    "It may not begin before " + job.spoken(task.timing().earliest()) + ".");
         }
         if (log.now() > 0 && log.now() > from) {
             return Optional.of("It is " + job.spoken(log.now()) + " now.");
@@ -144,7 +146,8 @@ final class Occupied {
             }
             String hire = task.means().hire();
             if (hire != null && hire.equals(by.means().hire())) {
-                return Optional.of("%s is used for %s until %s.".formatted(job.hire(hire).name(), name(by.id()), job.spoken(other.end())));
+                return Optional.of("%s is used for %s until %s."
+                        .formatted(job.hire(hire).name(), name(by.id()), job.spoken(other.end())));
             }
             Optional<Condition> condition = condition(task, by);
             if (condition.isPresent()) {
@@ -160,7 +163,8 @@ final class Occupied {
             }
         }
         if (tools > 0) {
-            return Optional.of("Others use " + String.join(", ", task.means().tools().keySet()) + " then.");
+            return Optional.of(
+                    "Others use " + String.join(", ", task.means().tools().keySet()) + " then.");
         }
         return Optional.empty();
     }
@@ -169,7 +173,8 @@ final class Occupied {
         int day = there.from() / Job.DAY;
         for (String person : self.people()) {
             int worked = slots.values().stream()
-                    .filter(slot -> !slot.task().equals(self.task()) && slot.people().contains(person))
+                    .filter(slot ->
+                            !slot.task().equals(self.task()) && slot.people().contains(person))
                     .flatMap(slot -> slot.pieces().stream())
                     .filter(piece -> piece.from() / Job.DAY == day)
                     .mapToInt(Window::length)
@@ -189,7 +194,10 @@ final class Occupied {
 
     private static Optional<Condition> condition(Task one, Task two) {
         String place = one.site().place();
-        if (place == null || !place.equals(two.site().place()) || one.site().remote() || two.site().remote()) {
+        if (place == null
+                || !place.equals(two.site().place())
+                || one.site().remote()
+                || two.site().remote()) {
             return Optional.empty();
         }
         for (Condition condition : Condition.values()) {

@@ -31,7 +31,11 @@ final class ReadyNow {
         this.log = log;
         this.slots = schedule.byTask();
         for (Task task : job.tasks()) {
-            task.timing().after().forEach(id -> followers.computeIfAbsent(id, key -> new ArrayList<>()).add(task));
+            task.timing()
+                    .after()
+                    .forEach(id -> followers
+                            .computeIfAbsent(id, key -> new ArrayList<>())
+                            .add(task));
         }
     }
 
@@ -97,7 +101,8 @@ final class ReadyNow {
             return true;
         }
         List<Window> open = job.place(place).open();
-        return (open.isEmpty() || open.stream().anyMatch(window -> window.from() <= log.now() && log.now() < window.to()))
+        return (open.isEmpty()
+                        || open.stream().anyMatch(window -> window.from() <= log.now() && log.now() < window.to()))
                 && job.events().stream()
                         .noneMatch(event -> place.equals(event.place())
                                 && event.when().from() <= log.now()

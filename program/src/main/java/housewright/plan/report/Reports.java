@@ -83,7 +83,8 @@ public final class Reports {
             if (event.deadline()) {
                 for (Task task : job.tasks()) {
                     Slot slot = slots.get(task.id());
-                    boolean due = task.mandatory() && job.dueOf(task) <= event.when().from();
+                    boolean due =
+                            task.mandatory() && job.dueOf(task) <= event.when().from();
                     if (due && (slot == null || slot.end() > event.when().from())) {
                         lacks.add("%s is not done by then.".formatted(task.title()));
                     }
@@ -99,13 +100,15 @@ public final class Reports {
         List<String> missed = new ArrayList<>();
         for (Promise promise : job.promises()) {
             if (!Measures.over(job, log, promise) && !Measures.kept(job, promise, slots)) {
-                missed.add("%s finds %s in pieces.".formatted(job.event(promise.event()).name(), promise.capability()));
+                missed.add("%s finds %s in pieces."
+                        .formatted(job.event(promise.event()).name(), promise.capability()));
             }
         }
         for (Task task : job.tasks()) {
             Slot slot = slots.get(task.id());
             if (slot == null) {
-                missed.add("%s%s is left out.".formatted(occupied.name(task.id()), task.mandatory() ? "" : ", which is optional,"));
+                missed.add("%s%s is left out."
+                        .formatted(occupied.name(task.id()), task.mandatory() ? "" : ", which is optional,"));
             } else if (slot.end() > job.dueOf(task) && !log.frozen(task.id())) {
                 missed.add("%s ends %s, but is due %s."
                         .formatted(occupied.name(task.id()), job.spoken(slot.end()), job.spoken(job.dueOf(task))));
@@ -122,7 +125,8 @@ public final class Reports {
         }
         Map<String, Slot> slots = schedule.byTask();
         for (Slot was : before.slots()) {
-            boolean known = request.job().tasks().stream().anyMatch(task -> task.id().equals(was.task()));
+            boolean known =
+                    request.job().tasks().stream().anyMatch(task -> task.id().equals(was.task()));
             Slot is = slots.get(was.task());
             if (known && !request.log().frozen(was.task()) && Measures.moved(was, is)) {
                 moves.add(new Move(

@@ -35,7 +35,8 @@ final class Slack {
     static Map<String, Integer> of(Job job, Log log, Grid grid, Schedule schedule) {
         Slack slack = new Slack(job, log, grid, schedule);
         List<Slot> backwards = new ArrayList<>(schedule.slots());
-        backwards.sort(Comparator.comparingInt(Slot::start).thenComparing(Slot::end).reversed());
+        backwards.sort(
+                Comparator.comparingInt(Slot::start).thenComparing(Slot::end).reversed());
         List<Slot> later = new ArrayList<>();
         for (Slot slot : backwards) {
             slack.latest.put(slot.task(), slack.latest(slot, later));
@@ -72,7 +73,9 @@ final class Slack {
         int ticks = (slot.end() - slot.start()) / job.tick();
         long crew = grid.crew(slot.people());
         int from = grid.atOrAfter(slot.start() / job.tick());
-        for (int at = Math.min(grid.length - 1, grid.atOrAfter(Math.max(0, end / job.tick() - ticks))); at > from; at--) {
+        for (int at = Math.min(grid.length - 1, grid.atOrAfter(Math.max(0, end / job.tick() - ticks)));
+                at > from;
+                at--) {
             if (grid.real[at] * job.tick() + ticks * job.tick() <= end
                     && self.surroundings()[at] >= ticks
                     && Grid.crewFree(grid.free(self), crew, at) >= ticks) {
@@ -93,7 +96,8 @@ final class Slack {
     private static boolean tied(Task task, Slot slot, Task other, Slot next) {
         if (other.timing().after().contains(task.id())
                 || next.people().stream().anyMatch(slot.people()::contains)
-                || (task.means().hire() != null && task.means().hire().equals(other.means().hire()))
+                || (task.means().hire() != null
+                        && task.means().hire().equals(other.means().hire()))
                 || task.means().tools().keySet().stream().anyMatch(other.means().tools()::containsKey)) {
             return true;
         }
@@ -104,8 +108,10 @@ final class Slack {
         for (Condition condition : Condition.values()) {
             boolean a = task.site().needs().contains(condition);
             boolean b = other.site().needs().contains(condition);
-            boolean aSpoils = condition == Condition.EMPTY || task.site().spoils().contains(condition);
-            boolean bSpoils = condition == Condition.EMPTY || other.site().spoils().contains(condition);
+            boolean aSpoils =
+                    condition == Condition.EMPTY || task.site().spoils().contains(condition);
+            boolean bSpoils =
+                    condition == Condition.EMPTY || other.site().spoils().contains(condition);
             if ((a && (b || bSpoils)) || (b && aSpoils)) {
                 return true;
             }

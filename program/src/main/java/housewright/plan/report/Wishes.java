@@ -62,12 +62,28 @@ final class Wishes {
 
     static Task timed(Task task, Timing timing) {
         return new Task(
-                task.id(), task.title(), task.kind(), task.mandatory(), task.length(), task.crew(), task.site(), task.means(), timing);
+                task.id(),
+                task.title(),
+                task.kind(),
+                task.mandatory(),
+                task.length(),
+                task.crew(),
+                task.site(),
+                task.means(),
+                timing);
     }
 
     private static Task sized(Task task, Length length, Crew crew, Site site) {
         return new Task(
-                task.id(), task.title(), task.kind(), task.mandatory(), length, crew, site, task.means(), task.timing());
+                task.id(),
+                task.title(),
+                task.kind(),
+                task.mandatory(),
+                length,
+                crew,
+                site,
+                task.means(),
+                task.timing());
     }
 
     private void length(Task task) {
@@ -112,12 +128,16 @@ final class Wishes {
             all.add(new Wish(
                     holders.isEmpty()
                             ? "nobody has the skill %s".formatted(skill)
-                            : "only %s %s the skill %s".formatted(String.join(", ", holders), holders.size() == 1 ? "has" : "have", skill),
-                    from -> from.withPeople(from.people().stream().map(each -> skilled(each, skill)).toList()),
+                            : "only %s %s the skill %s"
+                                    .formatted(String.join(", ", holders), holders.size() == 1 ? "has" : "have", skill),
+                    from -> from.withPeople(from.people().stream()
+                            .map(each -> skilled(each, skill))
+                            .toList()),
                     from -> from.people().stream()
                             .filter(each -> !each.skills().contains(skill))
                             .map(each -> new Way(
-                                    "%s, or somebody with the same free times, has the skill %s".formatted(each.name(), skill),
+                                    "%s, or somebody with the same free times, has the skill %s"
+                                            .formatted(each.name(), skill),
                                     swap(from, skilled(each, skill))))));
         }
     }
@@ -136,7 +156,8 @@ final class Wishes {
     }
 
     private void place(Place place) {
-        boolean used = job.tasks().stream().anyMatch(task -> place.id().equals(task.site().place()));
+        boolean used = job.tasks().stream()
+                .anyMatch(task -> place.id().equals(task.site().place()));
         if (used && !place.open().isEmpty()) {
             all.add(Wish.whole(
                     "%s is open only at its hours".formatted(place.name()),
@@ -195,20 +216,36 @@ final class Wishes {
         all.add(new Wish(
                 person.onSite().isEmpty()
                         ? "%s is never free on site".formatted(person.name())
-                        : "%s is free on site only %s%s".formatted(person.name(), when(person.onSite()), visits(person)),
-                from -> swap(from, new Person(
-                        person.id(), person.name(), from.person(person.id()).skills(),
-                        List.of(new Window(0, job.end())), person.remote(), Limits.NONE, List.of())),
+                        : "%s is free on site only %s%s"
+                                .formatted(person.name(), when(person.onSite()), visits(person)),
+                from -> swap(
+                        from,
+                        new Person(
+                                person.id(),
+                                person.name(),
+                                from.person(person.id()).skills(),
+                                List.of(new Window(0, job.end())),
+                                person.remote(),
+                                Limits.NONE,
+                                List.of())),
                 from -> Stream.concat(
-                                IntStream.range(0, job.days())
-                                        .mapToObj(day -> new Way(
-                                                "%s is there all day on %s (08:00 to 18:00)".formatted(person.name(), job.spokenDay(day)),
-                                                swap(from, freeOn(from.person(person.id()), day)))),
-                                Stream.of(new Way(
-                                        "%s may work longer days".formatted(person.name()),
-                                        swap(from, new Person(
-                                                person.id(), person.name(), from.person(person.id()).skills(),
-                                                person.onSite(), person.remote(), Limits.NONE, person.visits())))))));
+                        IntStream.range(0, job.days())
+                                .mapToObj(day -> new Way(
+                                        "%s is there all day on %s (08:00 to 18:00)"
+                                                .formatted(person.name(), job.spokenDay(day)),
+                                        swap(from, freeOn(from.person(person.id()), day)))),
+                        Stream.of(new Way(
+                                "%s may work longer days".formatted(person.name()),
+                                swap(
+                                        from,
+                                        new Person(
+                                                person.id(),
+                                                person.name(),
+                                                from.person(person.id()).skills(),
+                                                person.onSite(),
+                                                person.remote(),
+                                                Limits.NONE,
+                                                person.visits())))))));
     }
 
     private String when(List<Window> windows) {
@@ -223,7 +260,9 @@ final class Wishes {
     }
 
     private static String visits(Person person) {
-        return person.visits().isEmpty() ? "" : ", within %d visits".formatted(person.visits().size());
+        return person.visits().isEmpty()
+                ? ""
+                : ", within %d visits".formatted(person.visits().size());
     }
 
     private static Person freeOn(Person person, int day) {
@@ -265,10 +304,13 @@ final class Wishes {
         if (job.tasks().stream().noneMatch(task -> hire.id().equals(task.means().hire()))) {
             return;
         }
-        Set<Integer> every = new TreeSet<>(IntStream.range(0, job.days()).boxed().toList());
+        Set<Integer> every =
+                new TreeSet<>(IntStream.range(0, job.days()).boxed().toList());
         String days = hire.days().isEmpty()
                 ? "never"
-                : "only on " + String.join(", ", hire.days().stream().map(job::spokenDay).toList());
+                : "only on "
+                        + String.join(
+                                ", ", hire.days().stream().map(job::spokenDay).toList());
         all.add(new Wish(
                 "%s can be had %s".formatted(hire.name(), days),
                 from -> hires(from, new Hire(hire.id(), hire.name(), every, hire.skill())),
@@ -299,7 +341,8 @@ final class Wishes {
                 from -> arrives(from, delivery, 0),
                 from -> halfDays(Math.min(delivery.expected(), job.end()))
                         .mapToObj(by -> new Way(
-                                "%s arrives by %s".formatted(delivery.name(), job.spoken(by)), arrives(from, delivery, by)))));
+                                "%s arrives by %s".formatted(delivery.name(), job.spoken(by)),
+                                arrives(from, delivery, by)))));
     }
 
     private static Job arrives(Job job, Delivery delivery, int at) {
@@ -316,26 +359,52 @@ final class Wishes {
             Timing old = task.timing();
             all.add(Wish.whole(
                     "%s is pinned to %s".formatted(task.title(), job.spoken(start)),
-                    from -> change(from, task.id(), each ->
-                            timed(each, new Timing(old.after(), old.deliveries(), old.earliest(), each.timing().due(), null))),
+                    from -> change(
+                            from,
+                            task.id(),
+                            each -> timed(
+                                    each,
+                                    new Timing(
+                                            old.after(),
+                                            old.deliveries(),
+                                            old.earliest(),
+                                            each.timing().due(),
+                                            null))),
                     "%s is not pinned".formatted(task.title())));
         }
         if (!task.crew().pinned().isEmpty()) {
-            String names = String.join(", ", task.crew().pinned().stream().map(id -> job.person(id).name()).toList());
+            String names = String.join(
+                    ", ",
+                    task.crew().pinned().stream()
+                            .map(id -> job.person(id).name())
+                            .toList());
             all.add(Wish.whole(
                     "%s is to be done by %s".formatted(task.title(), names),
-                    from -> change(from, task.id(), each -> sized(
-                            each, each.length(), new Crew(each.crew().count(), each.crew().skills(), List.of()), each.site())),
+                    from -> change(
+                            from,
+                            task.id(),
+                            each -> sized(
+                                    each,
+                                    each.length(),
+                                    new Crew(each.crew().count(), each.crew().skills(), List.of()),
+                                    each.site())),
                     "%s may be done by others".formatted(task.title())));
         }
         if (task.crew().count() > 1) {
             all.add(Wish.whole(
-                    "%s takes %d people at once".formatted(task.title(), task.crew().count()),
-                    from -> change(from, task.id(), each -> sized(
-                            each,
-                            each.length(),
-                            new Crew(Math.max(1, each.crew().pinned().size()), each.crew().skills(), each.crew().pinned()),
-                            each.site())),
+                    "%s takes %d people at once"
+                            .formatted(task.title(), task.crew().count()),
+                    from -> change(
+                            from,
+                            task.id(),
+                            each -> sized(
+                                    each,
+                                    each.length(),
+                                    new Crew(
+                                            Math.max(1, each.crew().pinned().size()),
+                                            each.crew().skills(),
+                                            each.crew().pinned()),
+                                    each.site())),
                     "%s can be done by one person alone".formatted(task.title())));
         }
     }
@@ -343,8 +412,6 @@ final class Wishes {
     static String hours(int minutes) {
         return minutes < 60
                 ? minutes + " min"
-                : minutes % 60 == 0
-                        ? minutes / 60 + " h"
-                        : "%d h %d min".formatted(minutes / 60, minutes % 60);
+                : minutes % 60 == 0 ? minutes / 60 + " h" : "%d h %d min".formatted(minutes / 60, minutes % 60);
     }
 }
