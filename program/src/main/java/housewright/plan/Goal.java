@@ -10,6 +10,8 @@ public enum Goal {
     FINISH,
     /** Days for which something is hired, each hire counted. */
     HIRE_DAYS,
+    /** Times that something hired is taken from one spot to another. */
+    HIRE_MOVES,
     /** Minutes between tasks within people's days on site, and on the road. */
     IDLE
 }

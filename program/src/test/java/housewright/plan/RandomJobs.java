@@ -109,7 +109,7 @@ public final class RandomJobs {
                 draft.spoils(random.nextBoolean() ? Condition.QUIET : Condition.DARK);
             }
             if (random.nextInt(6) == 0) {
-                draft.hire(random.nextInt(3) == 0 ? "van" : "lift");
+                draft.hire(random.nextInt(3) == 0 ? "van" : "lift").spot("bar-" + index % 3);
             }
         }
         if (random.nextInt(5) == 0) {

@@ -29,7 +29,7 @@ public final class Planning {
     /** A legal plan in a moment, without the solver. */
     public static Plan quick(Request request) {
         Schedule first = first(request);
-        return Reports.plan(request, withAllGoals(request, new Solved(first, List.of(), Solved.Ended.LIMIT, "")));
+        return Reports.plan(request, withAllGoals(request, fewerMoves(request, new Solved(first, List.of(), Solved.Ended.LIMIT, ""))));
     }
 
     /**
@@ -42,7 +42,7 @@ public final class Planning {
         long missed = value(PlanChecker.check(request, first), Goal.MISSED);
         progress.better(first, new Level(Goal.MISSED, missed, 0));
         if (progress.stopped()) {
-            return Reports.plan(request, withAllGoals(request, new Solved(first, List.of(), Solved.Ended.STOPPED, "")));
+            return Reports.plan(request, withAllGoals(request, fewerMoves(request, new Solved(first, List.of(), Solved.Ended.STOPPED, ""))));
         }
         Solved solved = solver.solve(request, first, progress);
         Verdict verdict = PlanChecker.check(request, solved.schedule());
@@ -51,7 +51,15 @@ public final class Planning {
             solved = new Solved(
                     first, List.of(), Solved.Ended.BROKEN, "The solver's plan was not taken: %s.".formatted(why));
         }
-        return Reports.plan(request, withAllGoals(request, solved));
+        return Reports.plan(request, withAllGoals(request, fewerMoves(request, solved)));
+    }
+
+    /** What is hired is taken from spot to spot no more often than need be, where that costs nothing else. */
+    private static Solved fewerMoves(Request request, Solved solved) {
+        Schedule fewer = ListScheduler.fewerHireMoves(request, solved.schedule());
+        return PlanChecker.check(request, fewer).legal()
+                ? new Solved(fewer, solved.levels(), solved.ended(), solved.remark())
+                : solved;
     }
 
     private static long value(Verdict verdict, Goal goal) {

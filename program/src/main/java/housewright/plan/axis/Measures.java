@@ -58,6 +58,7 @@ public final class Measures {
         }
         all.put(Goal.FINISH, finish);
         all.put(Goal.HIRE_DAYS, hireDays(job, schedule));
+        all.put(Goal.HIRE_MOVES, hireMoves(job, schedule));
         all.put(Goal.IDLE, idle(job, schedule));
         return all;
     }
@@ -96,6 +97,20 @@ public final class Measures {
             }
         }
         return days.size();
+    }
+
+    private static long hireMoves(Job job, Schedule schedule) {
+        Map<String, String> at = new LinkedHashMap<>();
+        long moves = 0;
+        for (Slot slot : schedule.slots()) {
+            Task task = job.task(slot.task());
+            String hire = task.means().hire();
+            if (hire != null && !task.site().spot().isEmpty()) {
+                String was = at.put(hire, task.site().spot());
+                moves += was != null && !was.equals(task.site().spot()) ? 1 : 0;
+            }
+        }
+        return moves;
     }
 
     private static long idle(Job job, Schedule schedule) {

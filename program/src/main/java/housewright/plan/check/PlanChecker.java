@@ -575,8 +575,33 @@ public final class PlanChecker {
         }
         values.put(Goal.FINISH, finish);
         values.put(Goal.HIRE_DAYS, (long) hireDays.size());
+        values.put(Goal.HIRE_MOVES, hireMoves());
         values.put(Goal.IDLE, idle());
         return values;
+    }
+
+    private long hireMoves() {
+        long moves = 0;
+        for (Hire hire : job.hires()) {
+            List<Slot> uses = new ArrayList<>();
+            for (Slot slot : slots) {
+                Task task = tasks.get(slot.task());
+                if (task != null && hire.id().equals(task.means().hire()) && !task.site().spot().isEmpty()) {
+                    uses.add(slot);
+                }
+            }
+            uses.sort(java.util.Comparator.comparingInt(Slot::start).thenComparing(Slot::task));
+            for (int next = 1; next < uses.size(); next++) {
+                String from = spot(uses.get(next - 1));
+                moves += from.equals(spot(uses.get(next))) ? 0 : 1;
+            }
+        }
+        return moves;
+    }
+
+    private String spot(Slot slot) {
+        Task task = tasks.get(slot.task());
+        return task == null ? "" : task.site().spot();
     }
 
     private long idle() {

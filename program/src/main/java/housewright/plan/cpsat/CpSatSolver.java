@@ -222,7 +222,7 @@ public final class CpSatSolver implements Solver {
                             + grid.hiredAlready.stream()
                                     .mapToInt(java.util.Set::size)
                                     .sum();
-                case IDLE -> 0; // days and crews were kept, so this bounds nothing else
+                case HIRE_MOVES, IDLE -> 0; // days and crews were kept, so this bounds nothing else
             };
         }
 

@@ -27,7 +27,7 @@ class PlanningTest {
                 .plan(request, Progress.NONE);
         assertThat(plan.schedule()).isEqualTo(Planning.quick(request).schedule());
         assertThat(plan.remark()).isEqualTo("It broke.");
-        assertThat(plan.levels()).extracting(Level::goal).containsExactly(Goal.MISSED, Goal.FINISH, Goal.HIRE_DAYS, Goal.IDLE);
+        assertThat(plan.levels()).extracting(Level::goal).containsExactly(Goal.MISSED, Goal.FINISH, Goal.HIRE_DAYS, Goal.HIRE_MOVES, Goal.IDLE);
     }
 
     @Test
@@ -58,7 +58,8 @@ class PlanningTest {
                     }
                 });
         assertThat(plan.ended()).isEqualTo(Solved.Ended.STOPPED);
-        assertThat(heard).containsExactly(plan.schedule());
+        assertThat(heard).hasSize(1);
+        assertThat(plan.schedule()).isEqualTo(Planning.quick(request).schedule());
     }
 
     @Test
