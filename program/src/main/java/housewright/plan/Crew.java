@@ -18,7 +18,7 @@ public record Crew(int count, List<String> skills, List<String> pinned) {
         pinned = List.copyOf(pinned);
         if (count < 0 || pinned.size() > count || (count == 0 && !skills.isEmpty())) {
             throw new IllegalArgumentException(
-                    "A crew of %d cannot have the skills %s and the people %s".formatted(count, skills, pinned));
+                    "A crew of %s cannot have the skills %s and the people %s".formatted(count, skills, pinned));
         }
     }
 }

@@ -10,7 +10,7 @@ package housewright.plan;
 public record Delivery(String id, String name, int expected, int latest, double lateChance) {
     public Delivery {
         if (latest < expected || !(lateChance >= 0 && lateChance <= 1)) {
-            throw new IllegalArgumentException("Delivery %s: expected at %d, at the latest at %d, late with chance %s"
+            throw new IllegalArgumentException("Delivery %s: expected at %s, at the latest at %s, late with chance %s"
                     .formatted(id, expected, latest, lateChance));
         }
     }

@@ -11,7 +11,7 @@ package housewright.plan;
 public record Effort(long seed, double seconds, boolean repeatable, int tolerance) {
     public Effort {
         if (!(seconds > 0) || tolerance < 0) {
-            throw new IllegalArgumentException("Not an effort: %s s, tolerance %d min".formatted(seconds, tolerance));
+            throw new IllegalArgumentException("Not an effort: %s s, tolerance %s min".formatted(seconds, tolerance));
         }
     }
 

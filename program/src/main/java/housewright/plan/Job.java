@@ -52,7 +52,7 @@ public record Job(
         promises = List.copyOf(promises);
         if (days < 1 || days > 1000 || tick < 1 || 60 % tick != 0) {
             throw new IllegalArgumentException(
-                    "A job takes 1 to 1000 days on a grid that divides the hour, but not %d days at %d min"
+                    "A job takes 1 to 1000 days on a grid that divides the hour, but not %s days at %s min"
                             .formatted(days, tick));
         }
         if (people.size() > 60) {

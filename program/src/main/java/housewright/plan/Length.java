@@ -15,7 +15,7 @@ public record Length(int optimistic, int likely, int pessimistic, boolean mayPau
     public Length {
         if (optimistic < 1 || likely < optimistic || pessimistic < likely) {
             throw new IllegalArgumentException(
-                    "Three points of a length are 1 min or more and in order, but these are %d, %d and %d min"
+                    "Three points of a length are 1 min or more and in order, but these are %s, %s and %s min"
                             .formatted(optimistic, likely, pessimistic));
         }
     }

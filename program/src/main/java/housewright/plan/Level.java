@@ -9,7 +9,7 @@ package housewright.plan;
 public record Level(Goal goal, long value, long bound) {
     public Level {
         if (bound > value) {
-            throw new IllegalArgumentException("%s is %d, better than its bound %d".formatted(goal, value, bound));
+            throw new IllegalArgumentException("%s is %s, better than its bound %s".formatted(goal, value, bound));
         }
     }
 

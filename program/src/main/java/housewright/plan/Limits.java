@@ -17,7 +17,7 @@ public record Limits(int minutesADay, int breakAfter, int breakLength) {
     public Limits {
         if (minutesADay < 0 || breakAfter < 1 || breakLength < 0) {
             throw new IllegalArgumentException(
-                    "Limits are not negative, but these are %d min a day, a break of %d min after %d min"
+                    "Limits are not negative, but these are %s min a day, a break of %s min after %s min"
                             .formatted(minutesADay, breakLength, breakAfter));
         }
     }

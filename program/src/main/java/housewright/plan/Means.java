@@ -17,7 +17,7 @@ public record Means(@Nullable String hire, Map<String, Integer> tools) {
         tools = Map.copyOf(tools);
         tools.forEach((tool, units) -> {
             if (units < 1) {
-                throw new IllegalArgumentException("Of tool %s 1 or more are used, but not %d".formatted(tool, units));
+                throw new IllegalArgumentException("Of tool %s 1 or more are used, but not %s".formatted(tool, units));
             }
         });
     }

@@ -10,7 +10,7 @@ public record Window(int from, int to) implements Comparable<Window> {
     public Window {
         if (to <= from) {
             throw new IllegalArgumentException(
-                    "A window ends after it begins, but this one is %d to %d".formatted(from, to));
+                    "A window ends after it begins, but this one is %s to %s".formatted(from, to));
         }
     }
 

@@ -34,6 +34,9 @@ public final class SolverProcess implements Solver {
     /** How long a child may take over stopping, and over its limit, before it is ended by force. */
     private static final int PATIENCE_S = 20;
 
+    /** Characters kept of what a child complains about. */
+    private static final int MOST_WORDS = 100_000;
+
     private static final List<Integer> ENDED_BY_A_PERSON = List.of(130, 143);
 
     private final String mainClass;
@@ -96,7 +99,7 @@ public final class SolverProcess implements Solver {
         private final Progress progress;
         private final Process child;
         private final Map<housewright.plan.Goal, Level> levels = new EnumMap<>(housewright.plan.Goal.class);
-        private final StringBuffer complaints = new StringBuffer();
+        private final StringBuilder complaints = new StringBuilder();
         private Schedule best;
         private @Nullable Solved solved;
         private String refused = "";
@@ -124,7 +127,7 @@ public final class SolverProcess implements Solver {
                     hear(Wire.answer(line));
                 }
             } catch (IOException e) {
-                complaints.append(e.getMessage()).append('\n');
+                complain(e.getMessage() + "\n");
             }
             int exit = ended();
             watching.interrupt();
@@ -142,8 +145,11 @@ public final class SolverProcess implements Solver {
         }
 
         private String broke(int exit) {
-            List<String> lines = complaints.toString().lines().toList();
-            return "The solver's process ended with status %d before it was done; the plan is the best until then. %s"
+            List<String> lines;
+            synchronized (complaints) {
+                lines = complaints.toString().lines().toList();
+            }
+            return "The solver's process ended with status %s before it was done; the plan is the best until then. %s"
                     .formatted(exit, lines.isEmpty() ? "" : "Its last words: " + lines.getLast())
                     .strip();
         }
@@ -176,13 +182,19 @@ public final class SolverProcess implements Solver {
             return breaches.isEmpty();
         }
 
+        private void complain(String words) {
+            synchronized (complaints) {
+                if (complaints.length() < MOST_WORDS) {
+                    complaints.append(words);
+                }
+            }
+        }
+
         private void hearComplaints() {
             try (InputStream errors = child.getErrorStream()) {
                 byte[] some = new byte[4096];
                 for (int count = errors.read(some); count >= 0; count = errors.read(some)) {
-                    if (complaints.length() < 100_000) {
-                        complaints.append(new String(some, 0, count, StandardCharsets.UTF_8));
-                    }
+                    complain(new String(some, 0, count, StandardCharsets.UTF_8));
                 }
             } catch (IOException e) {
                 // it has ended

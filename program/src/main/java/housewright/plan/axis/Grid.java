@@ -81,6 +81,7 @@ public final class Grid {
      * @param due position by which it must end
      * @param counts whether the finish waits for it
      */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     public record Unit(
             int index,
             Task task,
@@ -98,6 +99,7 @@ public final class Grid {
     }
 
     /** A condition of a place: tasks that need it, alone, and tasks that spoil it. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     public record Shared(String place, Condition condition, int[] needing, int[] spoiling) {}
 
     /**
@@ -106,6 +108,7 @@ public final class Grid {
      * @param canWait whether the old way still serves, so that nothing done took it apart before
      * @param canProve whether the new way can be proven before at all
      */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     public record Kept(int[] apart, int over, int[] proof, int begins, boolean canWait, boolean canProve, int index) {}
 
     private Grid(Job job, Log log) {
@@ -233,7 +236,7 @@ public final class Grid {
      *
      * @param starts for each unit the positions of its pieces; null where it is left out
      */
-    public Schedule schedule(int @Nullable [][] starts, long[] crews) {
+    public Schedule schedule(int[] @Nullable [] starts, long[] crews) {
         List<Slot> slots = new ArrayList<>(frozen);
         for (Unit unit : units) {
             int[] at = starts[unit.index()];
@@ -251,8 +254,8 @@ public final class Grid {
     }
 
     /** The positions of a schedule's pieces by unit, null where the axis does not hold them as they are. */
-    public int @Nullable [][] positions(Schedule schedule) {
-        int[][] starts = new int[units.size()][];
+    public int[] @Nullable [] positions(Schedule schedule) {
+        int[] @Nullable [] starts = new int[units.size()][];
         Map<String, Slot> slots = schedule.byTask();
         for (Unit unit : units) {
             Slot slot = slots.get(unit.task().id());
@@ -540,7 +543,7 @@ public final class Grid {
         only.putAll(place.only());
         for (Condition condition : task.site().needs()) {
             if (only.containsKey(condition)) {
-                may = Windows.intersect(may, Windows.union(place.only().get(condition)));
+                may = Windows.intersect(may, Windows.union(only.getOrDefault(condition, List.of())));
             }
         }
         List<Window> taken = new ArrayList<>();

@@ -145,7 +145,7 @@ public final class PlanChecker {
                         + task.length().pessimistic())
                 / 6;
         if (planned < mean - 1e-6 || planned >= Math.ceil(mean - 1e-6) + job.tick()) {
-            breach("length", slot, "takes %d min, but %.1f min are expected".formatted(planned, mean));
+            breach("length", slot, "takes %s min, but %s min are expected".formatted(planned, Math.round(mean)));
         }
         if (slot.pieces().size() > 1 && !task.length().mayPause()) {
             breach("pause", slot, "is laid down though it may not pause");
@@ -158,7 +158,7 @@ public final class PlanChecker {
             breach(
                     "crew",
                     slot,
-                    "takes %d people, but has %s".formatted(task.crew().count(), slot.people()));
+                    "takes %s people, but has %s".formatted(task.crew().count(), slot.people()));
         }
         for (String id : slot.people()) {
             if (!people.containsKey(id)) {
@@ -359,7 +359,7 @@ public final class PlanChecker {
         day.forEach((number, minutes) -> {
             Slot last = lastOfDay.get(number);
             if (last != null && minutes > person.limits().minutesADay()) {
-                breach("day-limit", last, "makes %s work %d min that day".formatted(person.id(), minutes));
+                breach("day-limit", last, "makes %s work %s min that day".formatted(person.id(), minutes));
             }
         });
         if (person.limits().breakLength() == 0) {
@@ -539,10 +539,10 @@ public final class PlanChecker {
         Map<Goal, Long> values = new EnumMap<>(Goal.class);
         long missed = (long) broken().size() * Weights.USUAL.promise();
         for (String id : out()) {
-            missed += tasks.get(id).mandatory() ? Weights.USUAL.mandatoryOut() : Weights.USUAL.optionalOut();
+            missed += mandatory(id) ? Weights.USUAL.mandatoryOut() : Weights.USUAL.optionalOut();
         }
         for (String id : late()) {
-            missed += tasks.get(id).mandatory() ? Weights.USUAL.mandatoryLate() : Weights.USUAL.optionalLate();
+            missed += mandatory(id) ? Weights.USUAL.mandatoryLate() : Weights.USUAL.optionalLate();
         }
         values.put(Goal.MISSED, missed);
         Schedule before = request.before();
@@ -578,6 +578,11 @@ public final class PlanChecker {
         values.put(Goal.HIRE_MOVES, hireMoves());
         values.put(Goal.IDLE, idle());
         return values;
+    }
+
+    private boolean mandatory(String id) {
+        Task task = tasks.get(id);
+        return task != null && task.mandatory();
     }
 
     private long hireMoves() {

@@ -105,8 +105,10 @@ public final class CpSatSolver implements Solver {
             Schedule schedule = grid.schedule(best.starts(), best.crews());
             Map<Goal, Long> values = measures(best);
             List<Level> levels = new ArrayList<>();
-            bounds.forEach(
-                    (goal, least) -> levels.add(new Level(goal, values.get(goal), Math.min(least, values.get(goal)))));
+            bounds.forEach((goal, least) -> {
+                long value = values.getOrDefault(goal, 0L);
+                levels.add(new Level(goal, value, Math.min(least, value)));
+            });
             Solved.Ended ended = stopped || progress.stopped()
                     ? Solved.Ended.STOPPED
                     : allProved ? Solved.Ended.PROVED : Solved.Ended.LIMIT;

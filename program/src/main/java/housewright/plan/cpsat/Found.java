@@ -7,4 +7,5 @@ import org.jspecify.annotations.Nullable;
  *
  * @param starts of each unit's pieces; null where it is left out
  */
-record Found(int @Nullable [][] starts, long[] crews) {}
+@SuppressWarnings("ArrayRecordComponent") // never compared
+record Found(int[] @Nullable [] starts, long[] crews) {}

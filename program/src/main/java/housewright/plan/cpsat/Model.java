@@ -39,6 +39,7 @@ final class Model {
     private final Found hint;
     private final @Nullable Found before;
 
+    private final int hintedFinish;
     private final IntVar[][] start;
     private final Literal[] done;
     /** For each unit its literal of each person; null where the person is never of the crew. */
@@ -46,7 +47,6 @@ final class Model {
 
     private final IntervalVar[][] interval;
     private final Map<String, Map<Integer, Literal>> days = new HashMap<>();
-    private final Map<String, Long> hinted = new HashMap<>();
 
     /** What is made small, and no less than what is known already. */
     private final LinearExprBuilder objective = LinearExpr.newBuilder();
@@ -57,6 +57,7 @@ final class Model {
         this.wanted = wanted;
         this.hint = hint;
         this.before = before;
+        this.hintedFinish = hintedFinish();
         int count = grid.units.size();
         start = new IntVar[count][];
         done = new Literal[count];
@@ -83,7 +84,7 @@ final class Model {
 
     /** The schedule of a solution. */
     Found read(ToLongFunction<LinearArgument> value) {
-        int[][] starts = new int[start.length][];
+        int[] @Nullable [] starts = new int[start.length][];
         long[] crews = new long[start.length];
         for (int unit = 0; unit < start.length; unit++) {
             if (value.applyAsLong((LinearArgument) done[unit]) == 0) {
@@ -135,6 +136,7 @@ final class Model {
             if (wanted.all()) {
                 may.clear(Math.max(0, Math.min(grid.length, unit.due() - ticks + 1)), grid.length + 1);
             }
+            narrow(may, unit, piece, at);
             if (may.isEmpty()) {
                 may.set(at == null ? 0 : at[piece]); // only where it is left out anyway
             }
@@ -157,6 +159,35 @@ final class Model {
             }
         }
         crew(unit, ever);
+    }
+
+    /** Cuts off starts that leave no room for what must come before or after. */
+    private void narrow(BitSet may, Unit unit, int piece, int @Nullable [] at) {
+        int from = bound.head[unit.index()];
+        int left = 0;
+        for (int each = 0; each < unit.pieces().length; each++) {
+            from += each < piece ? unit.pieces()[each] : 0;
+            left += each < piece ? 0 : unit.pieces()[each];
+        }
+        may.clear(0, Math.min(from, grid.length));
+        if (wanted.all() && unit.counts()) {
+            int end = (wanted.goal() == Goal.FINISH ? hintedFinish : wanted.finish()) - bound.tail[unit.index()];
+            may.clear(Math.clamp(end - left + 1, 0, grid.length), grid.length + 1);
+        }
+        if (at != null) {
+            may.set(at[piece]);
+        }
+    }
+
+    private int hintedFinish() {
+        int finish = 0;
+        for (Unit unit : grid.units) {
+            int[] at = hint.starts()[unit.index()];
+            if (unit.counts() && at != null) {
+                finish = Math.max(finish, at[at.length - 1] + unit.pieces()[at.length - 1]);
+            }
+        }
+        return finish;
     }
 
     private Literal person(int unit, int person) {
@@ -247,7 +278,7 @@ final class Model {
                 Literal of = has[unit.index()][person];
                 for (int piece = 0; of != null && piece < unit.pieces().length; piece++) {
                     mine.add(
-                            of == done[unit.index()]
+                            of.getIndex() == done[unit.index()].getIndex()
                                     ? interval[unit.index()][piece]
                                     : model.newOptionalFixedSizeIntervalVar(
                                             start[unit.index()][piece], unit.pieces()[piece], of, ""));
@@ -349,8 +380,9 @@ final class Model {
                 int[] at = hint.starts()[unit.index()];
                 boolean both =
                         at != null && grid.day(at[piece]) == day && (hint.crews()[unit.index()] >> person & 1) == 1;
-                Literal works = of == done[unit.index()] ? on : literal(both);
-                if (works != on) {
+                boolean always = of.getIndex() == done[unit.index()].getIndex();
+                Literal works = always ? on : literal(both);
+                if (!always) {
                     model.addBoolOr(new Literal[] {works, of.not(), on.not()});
                 }
                 work.addTerm((LinearArgument) works, unit.pieces()[piece]);
@@ -423,13 +455,7 @@ final class Model {
             return;
         }
         int least = wanted.all() ? bound.finish : 0;
-        int hinted = 0;
-        for (Unit unit : grid.units) {
-            int[] at = hint.starts()[unit.index()];
-            if (unit.counts() && at != null) {
-                hinted = Math.max(hinted, at[at.length - 1] + unit.pieces()[at.length - 1]);
-            }
-        }
+        int hinted = hintedFinish;
         int most = Math.max(hinted, Math.min(grid.length, wanted.finish()));
         IntVar finish = model.newIntVar(Math.min(least, hinted), most, "");
         model.addHint(finish, goal ? hinted : Math.max(hinted, Math.min(least, hinted)));

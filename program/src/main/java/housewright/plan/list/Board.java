@@ -20,6 +20,7 @@ final class Board {
     private final Uses uses;
 
     /** Which of the shared things each unit uses, by index; worked out once for a grid. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     record Uses(int[][] needs, int[][] spoils, int[][] tools, int[][] units, int[] hire) {
         static Uses of(Grid grid) {
             int count = grid.units.size();

@@ -57,7 +57,7 @@ final class Builder {
      */
     Draft forward(double[] key, int[] earliest, boolean @Nullable [][] days, @Nullable Draft before) {
         int count = grid.units.size();
-        int[][] starts = new int[count][];
+        int[] @Nullable [] starts = new int[count][];
         long[] crews = new long[count];
         int[] waiting = new int[count];
         int[] ready = new int[count];
@@ -101,7 +101,7 @@ final class Builder {
             Unit unit,
             int from,
             boolean @Nullable [][] days,
-            int @Nullable [][] starts,
+            int[] @Nullable [] starts,
             long[] crews,
             long preferred) {
         if (unit.neverPossible()) {
@@ -207,7 +207,7 @@ final class Builder {
                 placed.add(unit);
             }
         }
-        placed.sort(Comparator.<Unit>comparingInt(unit -> -endOf(unit, draft)).thenComparing(unit -> -unit.index()));
+        placed.sort(Comparator.<Unit>comparingInt(unit -> -endOf(unit, draft)).thenComparingInt(unit -> -unit.index()));
         double[] late = new double[grid.units.size()];
         java.util.Arrays.fill(late, grid.length);
         Board board = board();

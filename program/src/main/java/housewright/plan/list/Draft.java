@@ -14,9 +14,10 @@ import org.jspecify.annotations.Nullable;
  *
  * @param starts of each unit's pieces; null where it is left out
  */
-record Draft(int @Nullable [][] starts, long[] crews, long missed, int moved, int finish, int hireDays, long idle) {
+@SuppressWarnings("ArrayRecordComponent") // never compared
+record Draft(int[] @Nullable [] starts, long[] crews, long missed, int moved, int finish, int hireDays, long idle) {
 
-    static Draft of(Grid grid, int @Nullable [][] starts, long[] crews, @Nullable Draft before) {
+    static Draft of(Grid grid, int[] @Nullable [] starts, long[] crews, @Nullable Draft before) {
         long missed = 0;
         int moved = 0;
         int finish = 0;
@@ -50,11 +51,11 @@ record Draft(int @Nullable [][] starts, long[] crews, long missed, int moved, in
         return starts[starts.length - 1] + unit.pieces()[starts.length - 1];
     }
 
-    static boolean kept(Grid grid, Kept promise, int @Nullable [][] starts) {
-        return promise.canWait() && waits(promise, starts) || promise.canProve() && proves(grid, promise, starts);
+    static boolean kept(Grid grid, Kept promise, int[] @Nullable [] starts) {
+        return (promise.canWait() && waits(promise, starts)) || (promise.canProve() && proves(grid, promise, starts));
     }
 
-    static boolean waits(Kept promise, int @Nullable [][] starts) {
+    static boolean waits(Kept promise, int[] @Nullable [] starts) {
         for (int unit : promise.apart()) {
             int[] at = starts[unit];
             if (at != null && at[0] < promise.over()) {
@@ -64,7 +65,7 @@ record Draft(int @Nullable [][] starts, long[] crews, long missed, int moved, in
         return true;
     }
 
-    static boolean proves(Grid grid, Kept promise, int @Nullable [][] starts) {
+    static boolean proves(Grid grid, Kept promise, int[] @Nullable [] starts) {
         for (int unit : promise.proof()) {
             int[] at = starts[unit];
             if (at == null || end(grid.units.get(unit), at) > promise.begins()) {
@@ -74,7 +75,7 @@ record Draft(int @Nullable [][] starts, long[] crews, long missed, int moved, in
         return true;
     }
 
-    private static int hireDays(Grid grid, int @Nullable [][] starts) {
+    private static int hireDays(Grid grid, int[] @Nullable [] starts) {
         Set<Integer> days = new HashSet<>();
         for (Unit unit : grid.units) {
             String hire = unit.task().means().hire();
@@ -92,7 +93,7 @@ record Draft(int @Nullable [][] starts, long[] crews, long missed, int moved, in
     }
 
     /** Ticks between work within people's days on site, without the road. */
-    private static long idle(Grid grid, int @Nullable [][] starts, long[] crews) {
+    private static long idle(Grid grid, int[] @Nullable [] starts, long[] crews) {
         int people = grid.job.people().size();
         int days = grid.job.days();
         int[] first = new int[people * days];

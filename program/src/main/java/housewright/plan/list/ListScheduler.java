@@ -130,7 +130,7 @@ public final class ListScheduler {
     }
 
     private static Draft draft(Grid grid, Schedule schedule) {
-        int[][] starts = grid.positions(schedule);
+        int[] @Nullable [] starts = grid.positions(schedule);
         long[] crews = new long[grid.units.size()];
         schedule.slots().forEach(slot -> {
             Integer unit = grid.unitOf.get(slot.task());

@@ -5,6 +5,7 @@ import housewright.plan.axis.Grid.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Takes out of an old draft only what can no longer stay, and puts it into the earliest hole that leaves the rest alone. */
 final class Repair {
@@ -35,7 +36,7 @@ final class Repair {
     Draft with(int[] earliest) {
         boolean[] leaves = new boolean[grid.units.size()];
         while (true) {
-            int[][] starts = new int[grid.units.size()][];
+            int[] @Nullable [] starts = new int[grid.units.size()][];
             long[] crews = new long[grid.units.size()];
             Board board = builder.board();
             for (Unit unit : order) {
@@ -49,7 +50,7 @@ final class Repair {
         }
     }
 
-    private boolean stays(Board board, Unit unit, int[][] starts, long[] crews, int[] earliest) {
+    private boolean stays(Board board, Unit unit, int[] @Nullable [] starts, long[] crews, int[] earliest) {
         int[] at = old.starts()[unit.index()];
         long crew = old.crews()[unit.index()];
         if (at == null || unit.neverPossible() || at[0] < earliest[unit.index()] || !has(unit.crews(), crew)) {
@@ -85,7 +86,7 @@ final class Repair {
     }
 
     /** Places what left; false when more has to leave, which is marked then. */
-    private boolean refill(Board board, int[][] starts, long[] crews, int[] earliest, boolean[] leaves) {
+    private boolean refill(Board board, int[] @Nullable [] starts, long[] crews, int[] earliest, boolean[] leaves) {
         boolean[] out = new boolean[grid.units.size()];
         for (Unit unit : Urgency.order(grid, builder)) {
             int self = unit.index();

@@ -45,7 +45,7 @@ final class ReadyNow {
                 .filter(task -> now.canBegin(task, person))
                 .map(now::ready)
                 .sorted(Comparator.comparingInt((Ready ready) -> -ready.minutes())
-                        .thenComparing(ready -> job.dueOf(job.task(ready.task())))
+                        .thenComparingInt(ready -> job.dueOf(job.task(ready.task())))
                         .thenComparing(Ready::task))
                 .toList();
     }
@@ -139,13 +139,13 @@ final class ReadyNow {
         int others = task.crew().count() - 1;
         String says = waiting.isEmpty()
                 ? "Nothing waits for it."
-                : "%d %s, %d min of work, cannot begin before it is done."
+                : "%s %s, %s min of work, cannot begin before it is done."
                         .formatted(waiting.size(), waiting.size() == 1 ? "task" : "tasks", minutes);
         return new Ready(
                 task.id(),
                 List.copyOf(waiting),
                 minutes,
                 others,
-                others == 0 ? says : says + " It takes %d more.".formatted(others));
+                others == 0 ? says : says + " It takes %s more.".formatted(others));
     }
 }

@@ -36,7 +36,7 @@ final class Slack {
         Slack slack = new Slack(job, log, grid, schedule);
         List<Slot> backwards = new ArrayList<>(schedule.slots());
         backwards.sort(
-                Comparator.comparingInt(Slot::start).thenComparing(Slot::end).reversed());
+                Comparator.comparingInt(Slot::start).thenComparingInt(Slot::end).reversed());
         List<Slot> later = new ArrayList<>();
         for (Slot slot : backwards) {
             slack.latest.put(slot.task(), slack.latest(slot, later));

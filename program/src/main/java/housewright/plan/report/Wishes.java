@@ -256,13 +256,13 @@ final class Wishes {
                 .toList();
         return days.size() <= 4
                 ? "on " + String.join(", ", days)
-                : "on %d days from %s to %s".formatted(days.size(), days.getFirst(), days.getLast());
+                : "on %s days from %s to %s".formatted(days.size(), days.getFirst(), days.getLast());
     }
 
     private static String visits(Person person) {
         return person.visits().isEmpty()
                 ? ""
-                : ", within %d visits".formatted(person.visits().size());
+                : ", within %s visits".formatted(person.visits().size());
     }
 
     private static Person freeOn(Person person, int day) {
@@ -392,7 +392,7 @@ final class Wishes {
         }
         if (task.crew().count() > 1) {
             all.add(Wish.whole(
-                    "%s takes %d people at once"
+                    "%s takes %s people at once"
                             .formatted(task.title(), task.crew().count()),
                     from -> change(
                             from,
@@ -412,6 +412,6 @@ final class Wishes {
     static String hours(int minutes) {
         return minutes < 60
                 ? minutes + " min"
-                : minutes % 60 == 0 ? minutes / 60 + " h" : "%d h %d min".formatted(minutes / 60, minutes % 60);
+                : minutes % 60 == 0 ? minutes / 60 + " h" : "%s h %s min".formatted(minutes / 60, minutes % 60);
     }
 }
