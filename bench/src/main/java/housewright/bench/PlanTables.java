@@ -80,7 +80,7 @@ public final class PlanTables {
         for (Psplib.Instance instance : Psplib.read(folder, set, every)) {
             Request request = Request.of(instance.job(), Effort.quick(1, seconds));
             long begun = System.nanoTime();
-            Schedule first = ListScheduler.schedule(request);
+            Schedule first = ListScheduler.longer(request);
             Solved solved = new CpSatSolver().solve(request, first, Progress.NONE);
             times.add(since(begun));
             long makespan = legal(request, solved.schedule()).values().get(Goal.FINISH);
@@ -134,7 +134,7 @@ public final class PlanTables {
             Request request = Request.of(job, Effort.quick(1, seconds / 0.65));
             Grid grid = Grid.of(job, Log.NOTHING);
             long begun = System.nanoTime();
-            Schedule first = ListScheduler.schedule(request);
+            Schedule first = ListScheduler.longer(request);
             double listed = since(begun);
             Map<Double, Level> finish = new TreeMap<>();
             long solving = System.nanoTime();
@@ -159,7 +159,7 @@ public final class PlanTables {
                     .mapToDouble(Map.Entry::getKey)
                     .findFirst()
                     .orElse(Double.NaN);
-            print("%d tasks, seed %d: list %.0f ms (missed %d); finish: first %.2f s, within 2 %% of the bound %.1f s, after %.0f s gap"
+            print("%d tasks, seed %d: list scheduler's longer look %.0f ms (missed %d); finish: first %.2f s, within 2 %% of the bound %.1f s, after %.0f s gap"
                             + " %.1f %% of the on-site span%s; hire days %s; idle %s; missed %d; all goals %.1f s",
                     size, seed, listed * 1000, legal(request, first).values().get(Goal.MISSED),
                     finish.keySet().stream().findFirst().orElse(Double.NaN), near, seconds,

@@ -44,12 +44,13 @@ public final class Planning {
         if (progress.stopped()) {
             return Reports.plan(request, withAllGoals(request, fewerMoves(request, new Solved(first, List.of(), Solved.Ended.STOPPED, ""))));
         }
-        Solved solved = solver.solve(request, first, progress);
+        Schedule begin = begin(request, first);
+        Solved solved = solver.solve(request, begin, progress);
         Verdict verdict = PlanChecker.check(request, solved.schedule());
         if (!verdict.legal() || value(verdict, Goal.MISSED) > missed) {
             String why = verdict.legal() ? "it misses more" : verdict.breaches().getFirst().says();
             solved = new Solved(
-                    first, List.of(), Solved.Ended.BROKEN, "The solver's plan was not taken: %s.".formatted(why));
+                    begin, List.of(), Solved.Ended.BROKEN, "The solver's plan was not taken: %s.".formatted(why));
         }
         return Reports.plan(request, withAllGoals(request, fewerMoves(request, solved)));
     }
@@ -60,6 +61,19 @@ public final class Planning {
         return PlanChecker.check(request, fewer).legal()
                 ? new Solved(fewer, solved.levels(), solved.ended(), solved.remark())
                 : solved;
+    }
+
+    /** A longer look where that found a better one. */
+    private static Schedule begin(Request request, Schedule first) {
+        Schedule longer = ListScheduler.longer(request);
+        Verdict verdict = PlanChecker.check(request, longer);
+        Verdict was = PlanChecker.check(request, first);
+        int better = Arrays.stream(Goal.values())
+                .mapToInt(goal -> Long.compare(value(verdict, goal), value(was, goal)))
+                .filter(difference -> difference != 0)
+                .findFirst()
+                .orElse(0);
+        return verdict.legal() && better < 0 ? longer : first;
     }
 
     private static long value(Verdict verdict, Goal goal) {

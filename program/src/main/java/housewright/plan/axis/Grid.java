@@ -2,7 +2,6 @@ package housewright.plan.axis;
 
 import housewright.plan.Condition;
 import housewright.plan.Delivery;
-import housewright.plan.Event;
 import housewright.plan.Hire;
 import housewright.plan.Job;
 import housewright.plan.Log;
@@ -15,7 +14,6 @@ import housewright.plan.Window;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -66,8 +64,7 @@ public final class Grid {
     public final int frozenFinish;
 
     private final Map<String, int[]> surroundings = new HashMap<>();
-    private final Map<String, List<Window>> hireTaken = new HashMap<>();
-    private final Map<String, List<Window>> placeTaken = new HashMap<>();
+    private final Openings openings;
     private final Map<String, int[]> toolTaken = new HashMap<>();
 
     /**
@@ -161,7 +158,8 @@ public final class Grid {
         this.dayLeft = daysLeft(allWindows);
         this.hiredAlready = hiredAlready();
         this.deadline = atOrAfter(Math.floorDiv(job.deadline(), tick));
-        rememberFrozen();
+        openings = new Openings(job, log, frozen);
+        toolsTaken();
 
         this.unitOf = new LinkedHashMap<>();
         for (int index = 0; index < open.size(); index++) {
@@ -248,7 +246,7 @@ public final class Grid {
                 int from = real[at[piece]] * job.tick();
                 pieces.add(new Window(from, from + unit.pieces()[piece] * job.tick()));
             }
-            slots.add(new Slot(unit.task().id(), Windows.union(pieces), names(crews[unit.index()])));
+            slots.add(new Slot(unit.task().id(), Windows.union(pieces), Crews.names(job, crews[unit.index()])));
         }
         return new Schedule(slots);
     }
@@ -292,24 +290,9 @@ public final class Grid {
         return at;
     }
 
+    /** People by id, as bits. */
     public long crew(List<String> people) {
-        long crew = 0;
-        for (int person = 0; person < job.people().size(); person++) {
-            if (people.contains(job.people().get(person).id())) {
-                crew |= 1L << person;
-            }
-        }
-        return crew;
-    }
-
-    private List<String> names(long crew) {
-        List<String> names = new ArrayList<>();
-        for (int person = 0; person < job.people().size(); person++) {
-            if ((crew >> person & 1) == 1) {
-                names.add(job.people().get(person).id());
-            }
-        }
-        return names;
+        return Crews.bits(job, people);
     }
 
     private static List<Window> taken(List<Slot> frozen, String person) {
@@ -400,17 +383,9 @@ public final class Grid {
         return days;
     }
 
-    private void rememberFrozen() {
+    private void toolsTaken() {
         for (Slot slot : frozen) {
             Task task = job.task(slot.task());
-            if (slot.end() <= log.now()) {
-                continue;
-            }
-            if (task.means().hire() != null) {
-                hireTaken
-                        .computeIfAbsent(task.means().hire(), key -> new ArrayList<>())
-                        .addAll(slot.pieces());
-            }
             task.means().tools().forEach((tool, units) -> {
                 int[] taken = toolTaken.computeIfAbsent(tool, key -> new int[length]);
                 for (Window piece : slot.pieces()) {
@@ -421,27 +396,7 @@ public final class Grid {
                     }
                 }
             });
-            String place = task.site().place();
-            if (place != null && !task.site().remote()) {
-                for (Condition condition : Condition.values()) {
-                    boolean needs = task.site().needs().contains(condition);
-                    if (needs) {
-                        placeTaken
-                                .computeIfAbsent(place + "/spoils/" + condition, key -> new ArrayList<>())
-                                .addAll(slot.pieces());
-                    }
-                    if (needs || spoils(task, condition)) {
-                        placeTaken
-                                .computeIfAbsent(place + "/needs/" + condition, key -> new ArrayList<>())
-                                .addAll(slot.pieces());
-                    }
-                }
-            }
         }
-    }
-
-    static boolean spoils(Task task, Condition condition) {
-        return condition == Condition.EMPTY || task.site().spoils().contains(condition);
     }
 
     private Unit unit(Task task, int index, Map<String, Slot> frozenByTask, Map<String, long[]> crewCache) {
@@ -480,7 +435,7 @@ public final class Grid {
         }
         int[] around = never ? new int[length] : surroundings(task, earliest, pieces.length > 1);
         String key = task.crew() + "/" + task.means().hire();
-        long[] crews = crewCache.computeIfAbsent(key, any -> crews(task));
+        long[] crews = crewCache.computeIfAbsent(key, any -> Crews.of(job, task));
         long[] possible = possible(task, pieces, around, crews);
         return new Unit(
                 index,
@@ -512,10 +467,10 @@ public final class Grid {
                 may = Windows.without(may, List.of(new Window(-1, Math.max(0, pinned))));
             }
             if (place != null) {
-                may = Windows.intersect(may, placeWindows(task, job.place(place)));
+                may = Windows.intersect(may, openings.of(task, job.place(place)));
             }
             if (task.means().hire() != null) {
-                may = Windows.intersect(may, hireWindows(job.hire(task.means().hire())));
+                may = Windows.intersect(may, openings.of(job.hire(task.means().hire())));
             }
             int[] run = run(inTicks(may));
             if (pinned != null) {
@@ -535,85 +490,6 @@ public final class Grid {
             }
             return run;
         });
-    }
-
-    private List<Window> placeWindows(Task task, Place place) {
-        List<Window> may = place.open().isEmpty() ? List.of(new Window(0, job.end())) : Windows.union(place.open());
-        Map<Condition, List<Window>> only = new EnumMap<>(Condition.class);
-        only.putAll(place.only());
-        for (Condition condition : task.site().needs()) {
-            if (only.containsKey(condition)) {
-                may = Windows.intersect(may, Windows.union(only.getOrDefault(condition, List.of())));
-            }
-        }
-        List<Window> taken = new ArrayList<>();
-        for (Event event : job.events()) {
-            if (place.id().equals(event.place())) {
-                taken.add(event.when());
-            }
-        }
-        for (Condition condition : Condition.values()) {
-            if (task.site().needs().contains(condition)) {
-                taken.addAll(placeTaken.getOrDefault(place.id() + "/needs/" + condition, List.of()));
-            }
-            if (spoils(task, condition)) {
-                taken.addAll(placeTaken.getOrDefault(place.id() + "/spoils/" + condition, List.of()));
-            }
-        }
-        return Windows.without(may, taken);
-    }
-
-    private List<Window> hireWindows(Hire hire) {
-        List<Window> days = hire.days().stream()
-                .map(day -> new Window(day * Job.DAY, (day + 1) * Job.DAY))
-                .toList();
-        return Windows.without(Windows.union(days), hireTaken.getOrDefault(hire.id(), List.of()));
-    }
-
-    /** Every set of people of the right number with all the skills; sorted by bits. */
-    private long[] crews(Task task) {
-        int count = task.crew().count();
-        if (count == 0) {
-            return new long[] {0};
-        }
-        List<Long> holders = new ArrayList<>();
-        List<String> wanted = new ArrayList<>(task.crew().skills());
-        if (task.means().hire() != null) {
-            String operator = job.hire(task.means().hire()).skill();
-            if (operator != null) {
-                wanted.add(operator);
-            }
-        }
-        for (String skill : wanted) {
-            long who = 0;
-            for (int person = 0; person < job.people().size(); person++) {
-                if (job.people().get(person).skills().contains(skill)) {
-                    who |= 1L << person;
-                }
-            }
-            holders.add(who);
-        }
-        long pinned = crew(task.crew().pinned());
-        List<Long> found = new ArrayList<>();
-        combine(0, count - Long.bitCount(pinned), pinned, pinned, holders, found);
-        return found.stream().mapToLong(Long::longValue).sorted().toArray();
-    }
-
-    private void combine(int from, int left, long crew, long pinned, List<Long> holders, List<Long> found) {
-        if (left == 0) {
-            for (long who : holders) {
-                if ((who & crew) == 0) {
-                    return;
-                }
-            }
-            found.add(crew);
-            return;
-        }
-        for (int person = from; person <= job.people().size() - left; person++) {
-            if ((pinned >> person & 1) == 0) {
-                combine(person + 1, left - 1, crew | 1L << person, pinned, holders, found);
-            }
-        }
     }
 
     /** The crews that could do each piece at some time, were there nothing else to do. */
@@ -671,7 +547,7 @@ public final class Grid {
                     }
                     if (unit.task().site().needs().contains(condition)) {
                         needing.add(unit.index());
-                    } else if (spoils(unit.task(), condition)) {
+                    } else if (Openings.spoils(unit.task(), condition)) {
                         spoiling.add(unit.index());
                     }
                 }

@@ -17,6 +17,8 @@ public final class ListScheduler {
     /** Units placed in all, which bounds the work whatever the size. */
     private static final int PLACED = 8_000;
 
+    private static final int LONGER = 8;
+
     private final Grid grid;
     private final Builder builder;
     private final Random random;
@@ -35,8 +37,16 @@ public final class ListScheduler {
 
     /** A legal schedule: everything that fits, as little missed as a quick look finds. */
     public static Schedule schedule(Request request) {
-        Grid grid = Grid.of(request.job(), request.log());
-        return schedule(request, grid, Math.max(6, PLACED / Math.max(1, grid.units.size())));
+        return schedule(request, Grid.of(request.job(), request.log()), rounds(request, 1));
+    }
+
+    /** One that took some eight times the work, never worse than {@link #schedule(Request)}. */
+    public static Schedule longer(Request request) {
+        return schedule(request, Grid.of(request.job(), request.log()), rounds(request, LONGER));
+    }
+
+    private static int rounds(Request request, int times) {
+        return times * Math.max(6, PLACED / Math.max(1, request.job().tasks().size()));
     }
 
     /**
