@@ -57,6 +57,7 @@ final class Ladder {
             "drawing",
             "plan.list",
             "plan.check",
+            "plan.report",
             "plan.cpsat",
             "plan.chance");
 

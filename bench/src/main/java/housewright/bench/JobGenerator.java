@@ -70,18 +70,40 @@ final class JobGenerator {
             }
         }
         List<Person> people = List.of(
-                new Person("visitor", "Visitor", Set.of("general", "audio", "network", "termination", "lighting", "height"),
-                        days, List.of(), Limits.NONE, List.of()),
-                new Person("rigger", "Rigger", Set.of("general", "height", "lighting", "termination"), days, List.of(),
-                        Limits.NONE, List.of()),
-                new Person("local", "Local lead", Set.of("general", "audio", "network"), evenings, List.of(), Limits.NONE, List.of()));
+                new Person(
+                        "visitor",
+                        "Visitor",
+                        Set.of("general", "audio", "network", "termination", "lighting", "height"),
+                        days,
+                        List.of(),
+                        Limits.NONE,
+                        List.of()),
+                new Person(
+                        "rigger",
+                        "Rigger",
+                        Set.of("general", "height", "lighting", "termination"),
+                        days,
+                        List.of(),
+                        Limits.NONE,
+                        List.of()),
+                new Person(
+                        "local",
+                        "Local lead",
+                        Set.of("general", "audio", "network"),
+                        evenings,
+                        List.of(),
+                        Limits.NONE,
+                        List.of()));
         int capabilities = size <= 160 ? 5 : size <= 320 ? 8 : 12;
         List<Event> events = events(last);
         List<Promise> promises = new ArrayList<>();
         int parts = Math.max(8, size * 30 / 160);
         for (int part = 0; part < parts; part++) {
-            int comes = (random.nextInt(4) > 0 ? random.nextInt(FIRST_SITE_DAY) : FIRST_SITE_DAY + random.nextInt(Math.max(1, visits / 2)))
-                            * Job.DAY + 10 * 60;
+            int comes = (random.nextInt(4) > 0
+                                    ? random.nextInt(FIRST_SITE_DAY)
+                                    : FIRST_SITE_DAY + random.nextInt(Math.max(1, visits / 2)))
+                            * Job.DAY
+                    + 10 * 60;
             deliveries.add(new Delivery("part-" + part, "Part " + part, comes, comes + 2 * Job.DAY, 0.1));
         }
         List<List<String>> checks = new ArrayList<>();
@@ -89,8 +111,11 @@ final class JobGenerator {
         for (int index = 0; index < capabilities; index++) {
             List<String> strike = new ArrayList<>();
             for (int each = 0; each < 3; each++) {
-                strike.add(add(Task.draft("c%d-strike-%d".formatted(index, each), minutes(45)).kind("strike").at("hall")
-                        .skills("general").spoils(Condition.QUIET, Condition.DARK)));
+                strike.add(add(Task.draft("c%d-strike-%d".formatted(index, each), minutes(45))
+                        .kind("strike")
+                        .at("hall")
+                        .skills("general")
+                        .spoils(Condition.QUIET, Condition.DARK)));
             }
             strikes.add(strike);
             checks.add(new ArrayList<>());
@@ -105,13 +130,24 @@ final class JobGenerator {
             List<String> before = new ArrayList<>(strikes.get(index));
             List<String> ready = checks.get(index);
             before.addAll(ready.subList(0, ready.size() / 2));
-            String cut = add(Task.draft("c%d-cut-over".formatted(index), minutes(40)).kind("cut-over").at("hall").skills("audio")
+            String cut = add(Task.draft("c%d-cut-over".formatted(index), minutes(40))
+                    .kind("cut-over")
+                    .at("hall")
+                    .skills("audio")
                     .after(before.toArray(String[]::new)));
-            String tune = add(Task.draft("c%d-tune".formatted(index), minutes(60)).kind("tune").at("hall")
-                    .skills(index % 3 == 2 ? "lighting" : "audio").needs(index % 3 == 2 ? Condition.DARK : Condition.QUIET).after(cut));
+            String tune = add(Task.draft("c%d-tune".formatted(index), minutes(60))
+                    .kind("tune")
+                    .at("hall")
+                    .skills(index % 3 == 2 ? "lighting" : "audio")
+                    .needs(index % 3 == 2 ? Condition.DARK : Condition.QUIET)
+                    .after(cut));
             List<String> all = new ArrayList<>(ready);
             all.add(tune);
-            String prove = add(Task.draft("c%d-prove".formatted(index), 30).kind("prove").at("hall").crew(2).skills("audio")
+            String prove = add(Task.draft("c%d-prove".formatted(index), 30)
+                    .kind("prove")
+                    .at("hall")
+                    .crew(2)
+                    .skills("audio")
                     .after(all.toArray(String[]::new)));
             Set<String> apart = new HashSet<>(strikes.get(index));
             apart.add(cut);
@@ -122,7 +158,11 @@ final class JobGenerator {
             }
         }
         for (int extra = 0; tasks.size() < size; extra++) {
-            add(Task.draft("extra-" + extra, minutes(30)).kind("extra").optional().at("store").skills("general"));
+            add(Task.draft("extra-" + extra, minutes(30))
+                    .kind("extra")
+                    .optional()
+                    .at("store")
+                    .skills("general"));
         }
         List<Task> mixed = new ArrayList<>(tasks);
         Collections.shuffle(mixed, random);
@@ -133,7 +173,9 @@ final class JobGenerator {
                 people,
                 List.of(new Hire("lift", "Lift", new TreeSet<>(siteDays), "height")),
                 List.of(),
-                List.of(new Place("hall", "Hall", List.of(), Map.of()), new Place("store", "Store", List.of(), Map.of())),
+                List.of(
+                        new Place("hall", "Hall", List.of(), Map.of()),
+                        new Place("store", "Store", List.of(), Map.of())),
                 deliveries,
                 events,
                 mixed,
@@ -148,7 +190,12 @@ final class JobGenerator {
         for (int index = 1; index < siteDays.size() - 1; index += 4) {
             events.add(service("evening-" + siteDays.get(index), siteDays.get(index) * Job.DAY + 19 * 60 + 30));
         }
-        events.add(new Event("rehearsal", "Rehearsal", new Window(last * Job.DAY + 16 * 60, last * Job.DAY + 18 * 60), "hall", true));
+        events.add(new Event(
+                "rehearsal",
+                "Rehearsal",
+                new Window(last * Job.DAY + 16 * 60, last * Job.DAY + 18 * 60),
+                "hall",
+                true));
         return events;
     }
 
@@ -159,11 +206,29 @@ final class JobGenerator {
     private int device(int number, List<String> checks, List<String> strikes) {
         String id = "d%d-".formatted(number);
         boolean high = random.nextInt(4) == 0;
-        String prep = add(Task.draft(id + "prepare", minutes(30)).kind("prepare").at("store").skills("general")
-                .waitsFor(random.nextInt(2) == 0 ? new String[] {deliveries.get(random.nextInt(deliveries.size())).id()} : new String[0]));
-        String pull = add(Task.draft(id + "pull", minutes(45)).kind("pull").at("hall").crew(random.nextInt(3) == 0 ? 2 : 1)
-                .skills("general").spoils(random.nextInt(2) == 0 ? new Condition[] {Condition.QUIET} : new Condition[0]));
-        Task.Draft mounting = Task.draft(id + "mount", minutes(45)).kind("mount").at("hall").after(prep).spoils(Condition.QUIET, Condition.DARK);
+        String prep = add(Task.draft(id + "prepare", minutes(30))
+                .kind("prepare")
+                .at("store")
+                .skills("general")
+                .waitsFor(
+                        random.nextInt(2) == 0
+                                ? new String[] {
+                                    deliveries
+                                            .get(random.nextInt(deliveries.size()))
+                                            .id()
+                                }
+                                : new String[0]));
+        String pull = add(Task.draft(id + "pull", minutes(45))
+                .kind("pull")
+                .at("hall")
+                .crew(random.nextInt(3) == 0 ? 2 : 1)
+                .skills("general")
+                .spoils(random.nextInt(2) == 0 ? new Condition[] {Condition.QUIET} : new Condition[0]));
+        Task.Draft mounting = Task.draft(id + "mount", minutes(45))
+                .kind("mount")
+                .at("hall")
+                .after(prep)
+                .spoils(Condition.QUIET, Condition.DARK);
         if (high) {
             mounting.hire("lift").crew(2).skills("height").spot("bar-" + number % 5);
         } else {
@@ -173,11 +238,22 @@ final class JobGenerator {
             mounting.after(strikes.get(random.nextInt(strikes.size())));
         }
         String mount = add(mounting);
-        String ends = add(Task.draft(id + "terminate", minutes(40)).kind("terminate").at("hall").skills("termination").after(pull)
+        String ends = add(Task.draft(id + "terminate", minutes(40))
+                .kind("terminate")
+                .at("hall")
+                .skills("termination")
+                .after(pull)
                 .spoils(Condition.DARK));
-        String set = add(Task.draft(id + "configure", minutes(30)).kind("configure").at("store").skills(random.nextBoolean() ? "audio" : "network")
+        String set = add(Task.draft(id + "configure", minutes(30))
+                .kind("configure")
+                .at("store")
+                .skills(random.nextBoolean() ? "audio" : "network")
                 .after(prep));
-        checks.add(add(Task.draft(id + "check", 15).kind("check").at("hall").skills("general").after(mount, ends, set)));
+        checks.add(add(Task.draft(id + "check", 15)
+                .kind("check")
+                .at("hall")
+                .skills("general")
+                .after(mount, ends, set)));
         return 6;
     }
 

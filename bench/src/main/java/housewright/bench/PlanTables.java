@@ -43,8 +43,9 @@ public final class PlanTables {
 
     public static void main(String[] args) throws IOException {
         if (args.length < 2) {
-            OUT.println("usage: bench/run plan psplib SET SECONDS EVERY | jobs SIZE SECONDS SEEDS | replan SIZE SECONDS SEEDS"
-                    + " | list SIZE SEEDS");
+            OUT.println(
+                    "usage: bench/run plan psplib SET SECONDS EVERY | jobs SIZE SECONDS SEEDS | replan SIZE SECONDS SEEDS"
+                            + " | list SIZE SEEDS");
             return;
         }
         switch (args[0]) {
@@ -95,16 +96,30 @@ public final class PlanTables {
             listGaps += 100.0 * (listed - instance.best()) / instance.best();
             worst = Math.max(worst, gap);
             if (gap != 0 || level.bound() > instance.best()) {
-                print("  %s %s: %d, best known %d, bound %d", set, instance.name(), makespan, instance.best(), level.bound());
+                print(
+                        "  %s %s: %d, best known %d, bound %d",
+                        set, instance.name(), makespan, instance.best(), level.bound());
             }
         }
         times.sort(null);
         print(
                 "%s, every %d, %.0f s each: %d instances; proved %d (%.1f %%); at best known %d (%.1f %%); mean gap %.3f %%, worst"
                         + " %.1f %%; list scheduler alone %.2f %%; bounds above best known %d; time s median %.3f, mean %.2f, max %.1f",
-                set, every, seconds, count, proved, 100.0 * proved / count, best, 100.0 * best / count, gaps / count, worst,
-                listGaps / count, wrong, times.get(count / 2),
-                times.stream().mapToDouble(Double::doubleValue).average().orElse(0), times.getLast());
+                set,
+                every,
+                seconds,
+                count,
+                proved,
+                100.0 * proved / count,
+                best,
+                100.0 * best / count,
+                gaps / count,
+                worst,
+                listGaps / count,
+                wrong,
+                times.get(count / 2),
+                times.stream().mapToDouble(Double::doubleValue).average().orElse(0),
+                times.getLast());
     }
 
     private static void list(int size, int seeds) {
@@ -119,10 +134,17 @@ public final class PlanTables {
                 worked = THREADS.getCurrentThreadCpuTime();
                 Schedule more = ListScheduler.schedule(request);
                 double all = (THREADS.getCurrentThreadCpuTime() - worked) / 1e9;
-                print("%d tasks, seed %d, %s: first legal plan %.0f ms (processor %.0f ms), missed %d; usual rounds processor %.0f ms,"
+                print(
+                        "%d tasks, seed %d, %s: first legal plan %.0f ms (processor %.0f ms), missed %d; usual rounds processor %.0f ms,"
                                 + " missed %d",
-                        size, seed, round == 0 ? "cold" : "warm", first * 1000, firstWork * 1000,
-                        legal(request, one).values().get(Goal.MISSED), all * 1000, legal(request, more).values().get(Goal.MISSED));
+                        size,
+                        seed,
+                        round == 0 ? "cold" : "warm",
+                        first * 1000,
+                        firstWork * 1000,
+                        legal(request, one).values().get(Goal.MISSED),
+                        all * 1000,
+                        legal(request, more).values().get(Goal.MISSED));
             }
         }
     }
@@ -159,12 +181,22 @@ public final class PlanTables {
                     .mapToDouble(Map.Entry::getKey)
                     .findFirst()
                     .orElse(Double.NaN);
-            print("%d tasks, seed %d: list scheduler's longer look %.0f ms (missed %d); finish: first %.2f s, within 2 %% of the bound %.1f s, after %.0f s gap"
+            print(
+                    "%d tasks, seed %d: list scheduler's longer look %.0f ms (missed %d); finish: first %.2f s, within 2 %% of the bound %.1f s, after %.0f s gap"
                             + " %.1f %% of the on-site span%s; hire days %s; idle %s; missed %d; all goals %.1f s",
-                    size, seed, listed * 1000, legal(request, first).values().get(Goal.MISSED),
-                    finish.keySet().stream().findFirst().orElse(Double.NaN), near, seconds,
-                    gap(grid, last.value(), last.bound(), start), last.proved() ? ", proved" : "", text(solved, Goal.HIRE_DAYS),
-                    text(solved, Goal.IDLE), verdict.values().get(Goal.MISSED), since(solving));
+                    size,
+                    seed,
+                    listed * 1000,
+                    legal(request, first).values().get(Goal.MISSED),
+                    finish.keySet().stream().findFirst().orElse(Double.NaN),
+                    near,
+                    seconds,
+                    gap(grid, last.value(), last.bound(), start),
+                    last.proved() ? ", proved" : "",
+                    text(solved, Goal.HIRE_DAYS),
+                    text(solved, Goal.IDLE),
+                    verdict.values().get(Goal.MISSED),
+                    since(solving));
         }
     }
 
@@ -210,14 +242,30 @@ public final class PlanTables {
                 double all = since(begun);
                 Verdict verdict = legal(request, solved.schedule());
                 proved.add(solved.ended() == Solved.Ended.PROVED ? all : Double.NaN);
-                print("%d tasks, seed %d, %s late: repair %.0f ms (missed %d, moved %d); then %.2f s: missed %s, moved %s", size, seed,
-                        log.late().keySet(), repaired * 1000, repair.values().get(Goal.MISSED), repair.values().get(Goal.MOVED), all,
-                        text(solved, Goal.MISSED), text(solved, Goal.MOVED) + (verdict.legal() ? "" : " ILLEGAL"));
+                print(
+                        "%d tasks, seed %d, %s late: repair %.0f ms (missed %d, moved %d); then %.2f s: missed %s, moved %s",
+                        size,
+                        seed,
+                        log.late().keySet(),
+                        repaired * 1000,
+                        repair.values().get(Goal.MISSED),
+                        repair.values().get(Goal.MOVED),
+                        all,
+                        text(solved, Goal.MISSED),
+                        text(solved, Goal.MOVED) + (verdict.legal() ? "" : " ILLEGAL"));
             }
         }
-        double[] done = proved.stream().mapToDouble(Double::doubleValue).filter(time -> !Double.isNaN(time)).sorted().toArray();
-        print("proved fewest in %d of %d; of these median %.2f s, worst %.2f s", done.length, proved.size(),
-                done.length == 0 ? Double.NaN : done[done.length / 2], done.length == 0 ? Double.NaN : Arrays.stream(done).max().orElseThrow());
+        double[] done = proved.stream()
+                .mapToDouble(Double::doubleValue)
+                .filter(time -> !Double.isNaN(time))
+                .sorted()
+                .toArray();
+        print(
+                "proved fewest in %d of %d; of these median %.2f s, worst %.2f s",
+                done.length,
+                proved.size(),
+                done.length == 0 ? Double.NaN : done[done.length / 2],
+                done.length == 0 ? Double.NaN : Arrays.stream(done).max().orElseThrow());
     }
 
     /** The plan followed until a moment, and one part that a task still needs two days late. */
@@ -238,11 +286,15 @@ public final class PlanTables {
             return new Log(now, done, begun, Map.of(), Map.of());
         }
         String late = waited.get(which == 0 ? 0 : waited.size() / 2);
-        return new Log(now, done, begun, Map.of(late, Math.max(now, job.delivery(late).expected()) + 2 * Job.DAY), Map.of());
+        return new Log(
+                now, done, begun, Map.of(late, Math.max(now, job.delivery(late).expected()) + 2 * Job.DAY), Map.of());
     }
 
     private static Level level(Solved solved, Goal goal) {
-        return solved.levels().stream().filter(level -> level.goal() == goal).findFirst().orElseThrow();
+        return solved.levels().stream()
+                .filter(level -> level.goal() == goal)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Verdict legal(Request request, Schedule schedule) {

@@ -29,7 +29,9 @@ public final class Planning {
     /** A legal plan in a moment, without the solver. */
     public static Plan quick(Request request) {
         Schedule first = first(request);
-        return Reports.plan(request, withAllGoals(request, fewerMoves(request, new Solved(first, List.of(), Solved.Ended.LIMIT, ""))));
+        return Reports.plan(
+                request,
+                withAllGoals(request, fewerMoves(request, new Solved(first, List.of(), Solved.Ended.LIMIT, ""))));
     }
 
     /**
@@ -42,13 +44,17 @@ public final class Planning {
         long missed = value(PlanChecker.check(request, first), Goal.MISSED);
         progress.better(first, new Level(Goal.MISSED, missed, 0));
         if (progress.stopped()) {
-            return Reports.plan(request, withAllGoals(request, fewerMoves(request, new Solved(first, List.of(), Solved.Ended.STOPPED, ""))));
+            return Reports.plan(
+                    request,
+                    withAllGoals(request, fewerMoves(request, new Solved(first, List.of(), Solved.Ended.STOPPED, ""))));
         }
         Schedule begin = begin(request, first);
         Solved solved = solver.solve(request, begin, progress);
         Verdict verdict = PlanChecker.check(request, solved.schedule());
         if (!verdict.legal() || value(verdict, Goal.MISSED) > missed) {
-            String why = verdict.legal() ? "it misses more" : verdict.breaches().getFirst().says();
+            String why = verdict.legal()
+                    ? "it misses more"
+                    : verdict.breaches().getFirst().says();
             solved = new Solved(
                     begin, List.of(), Solved.Ended.BROKEN, "The solver's plan was not taken: %s.".formatted(why));
         }

@@ -34,11 +34,15 @@ public final class Likelihood {
     private final int[][] before;
     private final List<List<Window>> free = new ArrayList<>();
     private final Map<String, Integer> deliveries = new HashMap<>();
+    private final List<Event> events;
 
     private Likelihood(Job job, Log log, Schedule schedule) {
         this.job = job;
         this.log = log;
         this.order = schedule.slots();
+        this.events = job.events().stream()
+                .filter(event -> log.now() == 0 || event.when().to() > log.now())
+                .toList();
         Map<String, Task> byId = new HashMap<>();
         job.tasks().forEach(task -> byId.put(task.id(), task));
         Map<String, Free> people = new HashMap<>();
@@ -62,7 +66,7 @@ public final class Likelihood {
     }
 
     /**
-     * For each event, how likely it finds all it needs.
+     * For each event that is not over, how likely it finds all it needs.
      *
      * @param draws 1 or more; 1000 give a share to some 3 %
      */
@@ -166,29 +170,29 @@ public final class Likelihood {
     }
 
     private List<Chance> play(Random random, int draws) {
-        int events = job.events().size();
+        int count = events.size();
         int things = tasks.size() + job.deliveries().size();
-        int[] kept = new int[events];
-        int[][] longKept = new int[events][things];
-        int[][] longFailed = new int[events][things];
+        int[] kept = new int[count];
+        int[][] longKept = new int[count][things];
+        int[][] longFailed = new int[count][things];
         for (int draw = 0; draw < draws; draw++) {
             boolean[] worse = new boolean[things];
             int[] starts = new int[tasks.size()];
             int[] ends = new int[tasks.size()];
             once(random, starts, ends, worse);
-            for (int event = 0; event < events; event++) {
-                boolean ready = ready(job.events().get(event), starts, ends);
+            for (int event = 0; event < count; event++) {
+                boolean ready = ready(events.get(event), starts, ends);
                 kept[event] += ready ? 1 : 0;
-                int[] count = ready ? longKept[event] : longFailed[event];
+                int[] times = ready ? longKept[event] : longFailed[event];
                 for (int thing = 0; thing < things; thing++) {
-                    count[thing] += worse[thing] ? 1 : 0;
+                    times[thing] += worse[thing] ? 1 : 0;
                 }
             }
         }
         List<Chance> chances = new ArrayList<>();
-        for (int event = 0; event < events; event++) {
+        for (int event = 0; event < count; event++) {
             chances.add(new Chance(
-                    job.events().get(event).id(),
+                    events.get(event).id(),
                     Likely.of((double) kept[event] / draws),
                     kept[event],
                     draws,

@@ -591,7 +591,9 @@ public final class PlanChecker {
             List<Slot> uses = new ArrayList<>();
             for (Slot slot : slots) {
                 Task task = tasks.get(slot.task());
-                if (task != null && hire.id().equals(task.means().hire()) && !task.site().spot().isEmpty()) {
+                if (task != null
+                        && hire.id().equals(task.means().hire())
+                        && !task.site().spot().isEmpty()) {
                     uses.add(slot);
                 }
             }

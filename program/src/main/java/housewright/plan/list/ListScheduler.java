@@ -115,16 +115,14 @@ public final class ListScheduler {
     }
 
     private static long moves(Request request, Schedule schedule) {
-        Long moves =
-                Measures.of(request.job(), request.log(), null, schedule).get(Goal.HIRE_MOVES);
+        Long moves = Measures.of(request.job(), request.log(), null, schedule).get(Goal.HIRE_MOVES);
         return moves == null ? 0 : moves;
     }
 
     private boolean[] waitingNow() {
         boolean[] waiting = new boolean[grid.promises.size()];
         for (int index = 0; index < waiting.length; index++) {
-            waiting[index] =
-                    grid.promises.get(index).canWait() && Draft.waits(grid.promises.get(index), best.starts());
+            waiting[index] = grid.promises.get(index).canWait() && Draft.waits(grid.promises.get(index), best.starts());
         }
         return waiting;
     }

@@ -22,14 +22,16 @@ class PlanningTest {
 
     @Test
     void brokenSolverLeavesAPlan() {
-        Plan plan = new Planning((asked, first, progress) ->
-                        new Solved(first, List.of(), Solved.Ended.BROKEN, "It broke."))
+        Plan plan = new Planning(
+                        (asked, first, progress) -> new Solved(first, List.of(), Solved.Ended.BROKEN, "It broke."))
                 .plan(request, Progress.NONE);
         assertThat(plan.levels().getFirst().value())
                 .isLessThanOrEqualTo(Planning.quick(request).levels().getFirst().value());
         assertThat(PlanChecker.check(request, plan.schedule()).breaches()).isEmpty();
         assertThat(plan.remark()).isEqualTo("It broke.");
-        assertThat(plan.levels()).extracting(Level::goal).containsExactly(Goal.MISSED, Goal.FINISH, Goal.HIRE_DAYS, Goal.HIRE_MOVES, Goal.IDLE);
+        assertThat(plan.levels())
+                .extracting(Level::goal)
+                .containsExactly(Goal.MISSED, Goal.FINISH, Goal.HIRE_DAYS, Goal.HIRE_MOVES, Goal.IDLE);
     }
 
     @Test

@@ -110,6 +110,14 @@ class LikelihoodTest {
     }
 
     @Test
+    void eventThatIsOverIsNotAskedAbout() {
+        Job job = job(Task.draft("a", 60).done());
+        Log log = new Log(Job.DAY, List.of(), List.of(), java.util.Map.of(), java.util.Map.of());
+        Schedule schedule = ListScheduler.schedule(new Request(job, log, null, Effort.repeatable(1, 1)));
+        assertThat(Likelihood.of(job, log, schedule, 5, 10)).isEmpty();
+    }
+
+    @Test
     void sameSeedSameChance() {
         Job job = job(Task.draft("a", 390)
                 .length(new Length(300, 400, 500, false))

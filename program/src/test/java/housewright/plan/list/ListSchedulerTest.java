@@ -85,13 +85,17 @@ class ListSchedulerTest {
     void spotsAreTakenTogether() {
         List<Task> tasks = new ArrayList<>();
         for (int index = 0; index < 6; index++) {
-            tasks.add(Task.draft("t" + index, 60).hire("lift").spot(index % 2 == 0 ? "left" : "right").done());
+            tasks.add(Task.draft("t" + index, 60)
+                    .hire("lift")
+                    .spot(index % 2 == 0 ? "left" : "right")
+                    .done());
         }
         Job job = new Job(
                 LocalDate.of(2027, 3, 1),
                 1,
                 15,
-                List.of(new Person("ann", "Ann", Set.of(), List.of(new Window(540, 1020)), List.of(), Limits.NONE, List.of())),
+                List.of(new Person(
+                        "ann", "Ann", Set.of(), List.of(new Window(540, 1020)), List.of(), Limits.NONE, List.of())),
                 List.of(new Hire("lift", "Lift", Set.of(0), null)),
                 List.of(),
                 List.of(),
@@ -106,7 +110,8 @@ class ListSchedulerTest {
         }
         Schedule schedule = new Schedule(byTurns);
         assertThat(PlanChecker.check(request, schedule).values()).containsEntry(Goal.HIRE_MOVES, 5L);
-        assertThat(PlanChecker.check(request, ListScheduler.fewerHireMoves(request, schedule)).values())
+        assertThat(PlanChecker.check(request, ListScheduler.fewerHireMoves(request, schedule))
+                        .values())
                 .containsEntry(Goal.HIRE_MOVES, 1L);
     }
 
@@ -114,7 +119,8 @@ class ListSchedulerTest {
     void hundredAndSixtyTasksWithEverything() {
         Job job = RandomJobs.of(160, 1);
         Request request = Request.of(job, Effort.repeatable(1, 1));
-        assertThat(PlanChecker.check(request, ListScheduler.schedule(request)).breaches()).isEmpty();
+        assertThat(PlanChecker.check(request, ListScheduler.schedule(request)).breaches())
+                .isEmpty();
     }
 
     @Test

@@ -58,7 +58,8 @@ class ReportsTest {
                                     slot.people()));
         }
         Verdict after = PlanChecker.check(request, new Schedule(slipped));
-        assertThat(after.breaches().stream().filter(breach -> !breach.rule().equals("day-limit"))).isEmpty();
+        assertThat(after.breaches().stream().filter(breach -> !breach.rule().equals("day-limit")))
+                .isEmpty();
         assertThat(after.late()).isEqualTo(before.late());
         assertThat(before.broken()).containsAll(after.broken());
     }
