@@ -4,6 +4,7 @@ import housewright.plan.Job;
 import housewright.plan.Task;
 import housewright.plan.Tool;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -50,7 +51,7 @@ final class Psplib {
 
     private static Map<String, Integer> best(Path file) throws IOException {
         Map<String, Integer> best = new HashMap<>();
-        for (String line : Files.readAllLines(file)) {
+        for (String line : Files.readAllLines(file, StandardCharsets.ISO_8859_1)) {
             String[] words = line.strip().split("\\s+");
             if (words.length >= 3 && words[0].matches("\\d+") && words[1].matches("\\d+") && words[2].matches("\\d+")) {
                 best.put(words[0] + "_" + words[1], Integer.parseInt(words[2]));
@@ -61,7 +62,7 @@ final class Psplib {
 
     /** The job of one file. */
     static Job job(Path file) throws IOException {
-        List<String> lines = Files.readAllLines(file);
+        List<String> lines = Files.readAllLines(file, StandardCharsets.ISO_8859_1);
         int precedence = find(lines, "PRECEDENCE RELATIONS:") + 2;
         int requests = find(lines, "REQUESTS/DURATIONS:") + 3;
         int available = find(lines, "RESOURCEAVAILABILITIES:") + 2;

@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -41,7 +42,8 @@ import java.util.stream.Stream;
  */
 final class Clashes {
     private static final int EXPLAINED = 8;
-    private static final int WAYS_EACH = 40;
+    private static final int WAYS_EACH = 16;
+    private static final int NAMED = 3;
 
     private final Job job;
     private final Log log;
@@ -95,12 +97,32 @@ final class Clashes {
                 clashes.add(promise(promise));
             }
         }
+        Map<Integer, List<Task>> crowds = new TreeMap<>();
+        List<Task> optional = new ArrayList<>();
         for (Task task : job.tasks()) {
-            if (missed(task)
-                    && task.timing().after().stream().noneMatch(id -> missed(tasks(id)))
-                    && clashes.size() < EXPLAINED) {
-                clashes.add(task(task));
+            if (missed(task) && task.timing().after().stream().noneMatch(id -> missed(tasks(id)))) {
+                Optional<Clash> alone = clashes.size() < EXPLAINED ? alone(task) : Optional.empty();
+                if (alone.isPresent()) {
+                    clashes.add(alone.get());
+                } else if (task.mandatory()) {
+                    crowds.computeIfAbsent(job.dueOf(task), key -> new ArrayList<>()).add(task);
+                } else {
+                    optional.add(task);
+                }
             }
+        }
+        crowds.forEach((due, crowd) -> clashes.add(crowd(Set.of(), crowd, due)));
+        if (!optional.isEmpty()) {
+            boolean rest = crowds.isEmpty() && clashes.isEmpty();
+            clashes.add(
+                    rest
+                            ? crowd(Set.of(optional.getFirst().id()), optional, job.dueOf(optional.getFirst()))
+                            : new Clash(
+                                    named(optional) + " must give way, being optional.",
+                                    optional.stream().map(Task::id).toList(),
+                                    List.of(),
+                                    false,
+                                    List.of()));
         }
         return merged(clashes);
     }
@@ -132,25 +154,43 @@ final class Clashes {
         return List.copyOf(byWishes.values());
     }
 
-    private Clash task(Task task) {
+    /** Why a task cannot be done even with nothing but what must come before it; empty when that does not show it. */
+    private Optional<Clash> alone(Task task) {
         int due = job.dueOf(task);
-        String what = "%s cannot be done by %s%s.".formatted(task.title(), job.spoken(due), comesAfter(task));
         Job alone = only(Set.of(task.id()), due);
         List<Wish> wishes = new ArrayList<>(Wishes.of(alone));
         Map<String, Promise> waiting = new LinkedHashMap<>();
         wishes.addAll(waitingWishes(alone, waiting));
         wishes.add(dueWish("it is due " + job.spoken(due), alone));
-        Optional<Found> found = smallest(mustWait(alone), wishes).map(some -> withProofs(some, waiting));
-        if (found.isEmpty()) {
-            Set<String> together = new LinkedHashSet<>(mandatory());
-            together.add(task.id());
-            Job whole = only(together, due);
-            List<Wish> all = new ArrayList<>(Wishes.of(whole));
-            all.add(dueWish("it and all mandatory work is due " + job.spoken(due), whole));
-            found = smallest(whole, all);
-        }
-        return found.map(some -> new Clash(what, List.of(task.id()), some.wishes(), true, some.ways()))
-                .orElseGet(() -> new Clash(what, List.of(task.id()), List.of(), false, crowded(task)));
+        String what = "%s cannot be done by %s%s.".formatted(task.title(), job.spoken(due), comesAfter(task));
+        return smallest(mustWait(alone), wishes)
+                .map(some -> withProofs(some, waiting))
+                .map(some -> new Clash(what, List.of(task.id()), some.wishes(), true, some.ways()));
+    }
+
+    /** Why tasks that each could be done for itself cannot all be. */
+    private Clash crowd(Set<String> beside, List<Task> crowd, int due) {
+        Set<String> together = new LinkedHashSet<>(mandatory());
+        together.addAll(beside);
+        Job whole = only(together, due);
+        List<Wish> wishes = new ArrayList<>(Wishes.shared(whole));
+        wishes.add(dueWish("all mandatory work is due " + job.spoken(due), whole));
+        String what = "%s cannot be done by %s beside the rest.".formatted(named(crowd), job.spoken(due));
+        List<String> ids = crowd.stream().map(Task::id).toList();
+        return smallest(whole, wishes)
+                .map(some -> new Clash(what, ids, some.wishes(), true, some.ways()))
+                .orElseGet(() -> new Clash(
+                        what,
+                        ids,
+                        List.of(),
+                        false,
+                        List.of("Each fits for itself, but no plan was found with all of them: leave out what is optional, or give"
+                                + " those who can do them more time before " + job.spoken(due) + ".")));
+    }
+
+    private static String named(List<Task> tasks) {
+        List<String> some = tasks.stream().limit(NAMED).map(Task::title).toList();
+        return String.join(", ", some) + (tasks.size() > NAMED ? " and %s more".formatted(tasks.size() - NAMED) : "");
     }
 
     /** Where an event makes tasks wait, also why the new way cannot be proven before it. */
@@ -177,13 +217,6 @@ final class Clashes {
                 .map(id -> tasks(id).title())
                 .toList();
         return first.isEmpty() ? "" : "; " + String.join(", ", first) + " must come first";
-    }
-
-    /** What to look at when nothing is shown to exclude it: who would be needed, and the hours there are. */
-    private List<String> crowded(Task task) {
-        return List.of(
-                "Each piece fits for itself, but no plan was found with all of it: leave out what is optional, or give those who"
-                        + " can do %s more time before %s.".formatted(task.title(), job.spoken(job.dueOf(task))));
     }
 
     private Clash promise(Promise promise) {
@@ -219,7 +252,7 @@ final class Clashes {
                         .formatted(tasks(begun.getFirst()).title()));
             } else {
                 Job waits = waiting(only(Set.copyOf(mandatory()), job.deadline()), promise, event.when());
-                List<Wish> all = new ArrayList<>(Wishes.of(waits));
+                List<Wish> all = new ArrayList<>(Wishes.shared(waits));
                 all.add(dueWish("all mandatory work is due " + job.spoken(job.deadline()), waits));
                 Optional<Found> found = smallest(waits, all);
                 found.ifPresent(some -> {
@@ -398,15 +431,8 @@ final class Clashes {
         if (!impossible(part)) {
             return Optional.empty();
         }
-        List<Wish> left = new ArrayList<>(wishes);
-        Job now = part;
-        for (Wish wish : wishes) {
-            Job without = wish.without().apply(now);
-            if (impossible(without)) {
-                left.remove(wish);
-                now = without;
-            }
-        }
+        List<Wish> left = new ArrayList<>();
+        drop(part, wishes, left);
         List<String> ways = new ArrayList<>();
         for (Wish wish : left) {
             wish.ways()
@@ -417,6 +443,29 @@ final class Clashes {
                     .ifPresent(way -> ways.add("If " + way.says() + "."));
         }
         return Optional.of(new Found(left.stream().map(Wish::says).toList(), ways));
+    }
+
+    /**
+     * Drops wishes as long as that does not make a job possible, many at once where none of them matters.
+     *
+     * @param kept gathers those that cannot be dropped
+     * @return the job without the others
+     */
+    private Job drop(Job now, List<Wish> wishes, List<Wish> kept) {
+        Job without = now;
+        for (Wish wish : wishes) {
+            without = wish.without().apply(without);
+        }
+        if (wishes.isEmpty() || impossible(without)) {
+            return without;
+        }
+        if (wishes.size() == 1) {
+            kept.add(wishes.getFirst());
+            return now;
+        }
+        int half = wishes.size() / 2;
+        Job first = drop(now, wishes.subList(0, half), kept);
+        return drop(first, wishes.subList(half, wishes.size()), kept);
     }
 
     /** Whether a plan is really found for what was missed and all that must come before it. */

@@ -22,6 +22,7 @@ final class Slack {
     private final Log log;
     private final Grid grid;
     private final Map<String, Slot> slots;
+    private final Map<String, Task> tasks = new HashMap<>();
     private final Map<String, Integer> latest = new HashMap<>();
 
     private Slack(Job job, Log log, Grid grid, Schedule schedule) {
@@ -29,6 +30,7 @@ final class Slack {
         this.log = log;
         this.grid = grid;
         this.slots = schedule.byTask();
+        job.tasks().forEach(task -> tasks.put(task.id(), task));
     }
 
     /** Latest start in minutes by task. */
@@ -49,13 +51,13 @@ final class Slack {
         if (log.frozen(slot.task()) || slot.pieces().size() > 1) {
             return slot.start();
         }
-        Task task = job.task(slot.task());
+        Task task = task(slot);
         int end = job.dueOf(task);
         if (slot.end() > end) {
             return slot.start();
         }
         for (Slot next : later) {
-            if (next.start() >= slot.end() && tied(task, slot, job.task(next.task()), next)) {
+            if (next.start() >= slot.end() && tied(task, slot, task(next), next)) {
                 end = Math.min(end, latest.getOrDefault(next.task(), next.start()));
             }
         }
@@ -83,6 +85,10 @@ final class Slack {
             }
         }
         return slot.start();
+    }
+
+    private Task task(Slot slot) {
+        return java.util.Objects.requireNonNull(tasks.get(slot.task()));
     }
 
     private boolean apartBefore(Promise promise, Window when) {

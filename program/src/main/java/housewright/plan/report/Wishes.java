@@ -43,15 +43,27 @@ final class Wishes {
         Wishes wishes = new Wishes(job);
         job.tasks().forEach(wishes::length);
         job.tasks().forEach(wishes::onSite);
-        wishes.skills();
-        job.places().forEach(wishes::place);
-        job.events().forEach(wishes::event);
-        job.people().forEach(wishes::person);
-        job.tasks().forEach(wishes::earliest);
-        job.hires().forEach(wishes::hire);
-        job.deliveries().forEach(wishes::delivery);
-        job.tasks().forEach(wishes::pins);
+        job.tasks().forEach(wishes::together);
+        wishes.ofTheWhole();
         return wishes.all;
+    }
+
+    /** Those that a crowd of tasks shares, and pins; what each task is by itself is taken as given. */
+    static List<Wish> shared(Job job) {
+        Wishes wishes = new Wishes(job);
+        wishes.ofTheWhole();
+        return wishes.all;
+    }
+
+    private void ofTheWhole() {
+        skills();
+        job.places().forEach(this::place);
+        job.events().forEach(this::event);
+        job.people().forEach(this::person);
+        job.tasks().forEach(this::earliest);
+        job.hires().forEach(this::hire);
+        job.deliveries().forEach(this::delivery);
+        job.tasks().forEach(this::pins);
     }
 
     static Job change(Job job, String id, UnaryOperator<Task> how) {
@@ -390,6 +402,9 @@ final class Wishes {
                                     each.site())),
                     "%s may be done by others".formatted(task.title())));
         }
+    }
+
+    private void together(Task task) {
         if (task.crew().count() > 1) {
             all.add(Wish.whole(
                     "%s takes %s people at once"
