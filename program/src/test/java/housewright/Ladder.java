@@ -44,8 +44,19 @@ final class Ladder {
             "org.jspecify.annotations");
 
     /** The engines: one public entry class, public records of input and result, all else within the package. */
-    private static final Set<String> ENGINES =
-            Set.of("signal", "cable", "sound", "picture", "network", "light", "power", "room", "operation", "drawing");
+    private static final Set<String> ENGINES = Set.of(
+            "signal",
+            "cable",
+            "sound",
+            "picture",
+            "network",
+            "light",
+            "power",
+            "room",
+            "operation",
+            "work",
+            "order",
+            "drawing");
 
     /** Above the line: these may read the clock and use threads. */
     private static final Set<String> ABOVE_THE_LINE =
@@ -80,6 +91,8 @@ final class Ladder {
         rung("power", List.of("unit", "model", "signal", "cable", "network"));
         rung("room", List.of("unit", "model", "signal"));
         rung("operation", List.of("unit", "model", "signal", "cable"));
+        rung("work", List.of("unit", "model", "signal", "cable"));
+        rung("order", List.of("unit", "model", "cable"));
         List<String> reckoned =
                 List.of("signal", "cable", "sound", "picture", "network", "light", "power", "room", "operation");
         List<String> checked = new ArrayList<>(List.of("unit", "model", "finding"));
@@ -103,6 +116,7 @@ final class Ladder {
             rung("check." + trade, used);
             studied.add("check." + trade);
         }
+        studied.addAll(List.of("work", "order"));
         rung("study", studied, "java.util.concurrent..");
         rung(
                 "drawing",
@@ -115,7 +129,17 @@ final class Ladder {
         rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
         rung(
                 "app",
-                List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "library"),
+                List.of(
+                        "unit",
+                        "model",
+                        "model.change",
+                        "file",
+                        "finding",
+                        "signal",
+                        "work",
+                        "order",
+                        "study",
+                        "library"),
                 "java.io",
                 "java.nio.charset",
                 "java.nio.file..",
@@ -150,7 +174,7 @@ final class Ladder {
                         "app"));
         rung(
                 "cli",
-                List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app"),
+                List.of("unit", "model", "model.change", "file", "finding", "signal", "work", "order", "study", "app"),
                 "java.io",
                 "java.lang.reflect",
                 "java.net",
