@@ -11,6 +11,7 @@ import housewright.model.Life;
 import housewright.model.Model;
 import housewright.model.Pathway;
 import housewright.model.Port;
+import housewright.model.RoomCondition;
 import housewright.model.Signal;
 import housewright.model.TaskKind;
 import housewright.model.Words;
@@ -114,6 +115,8 @@ final class Goes {
             draft.cautions.add("Unplug it and let it cool first.");
         }
         if (up) {
+            draft.overhead = true;
+            draft.conditions.add(RoomCondition.EMPTY);
             draft.cautions.add(
                     "Its weight is held before the fixing is loosened; the safety attachment comes off last.");
         }

@@ -6,6 +6,7 @@ import housewright.model.FixtureSetting;
 import housewright.model.Kind;
 import housewright.model.Model;
 import housewright.model.Place;
+import housewright.model.RoomCondition;
 import housewright.model.TaskKind;
 import housewright.model.Words;
 import java.util.ArrayList;
@@ -129,6 +130,7 @@ final class Things {
             return;
         }
         draft.overhead = true;
+        draft.conditions.add(RoomCondition.EMPTY);
         Place place = job.place(thing.at());
         if (place != null && place.hang() != null && place.hang().limit() == null) {
             draft.cautions.add("Nobody has stated what hangs there safely: not before somebody entitled to has.");
@@ -226,6 +228,7 @@ final class Things {
                 "It hangs without one today.");
         job.at(draft, thing.at());
         draft.overhead = true;
+        draft.conditions.add(RoomCondition.EMPTY);
         job.takes(draft, "fit-secondary", 1);
         draft.cautions.add("Until it is fitted, nobody stands or sits below.");
     }

@@ -130,6 +130,7 @@ class WorkTest {
         assertThat(task(work(camera + "hires: {tower: {kind: access-tower, skill: work-at-height}}\n"), "mount-cam")
                         .hires())
                 .containsExactly("tower");
+        assertThat(task(work(camera), "mount-cam").conditions()).containsExactly(RoomCondition.EMPTY);
         assertThat(task(work(camera), "mount-cam").cautions()).anyMatch(each -> each.startsWith("From steps"));
     }
 
