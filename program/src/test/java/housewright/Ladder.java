@@ -54,6 +54,8 @@ final class Ladder {
             "power",
             "room",
             "operation",
+            "work",
+            "order",
             "drawing",
             "plan.list",
             "plan.check",
@@ -101,6 +103,8 @@ final class Ladder {
         rung("plan.report", List.of("plan", "plan.axis", "plan.list"));
         rung("plan.chance", List.of("plan", "plan.axis"));
         rung("plan.cpsat", List.of("plan", "plan.axis"), "com.google.ortools..");
+        rung("work", List.of("unit", "model", "signal", "cable"));
+        rung("order", List.of("unit", "model", "cable"));
         List<String> reckoned =
                 List.of("signal", "cable", "sound", "picture", "network", "light", "power", "room", "operation");
         List<String> checked = new ArrayList<>(List.of("unit", "model", "finding"));
@@ -124,6 +128,7 @@ final class Ladder {
             rung("check." + trade, used);
             studied.add("check." + trade);
         }
+        studied.addAll(List.of("work", "order"));
         rung("study", studied, "java.util.concurrent..");
         rung(
                 "drawing",
@@ -136,7 +141,17 @@ final class Ladder {
         rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
         rung(
                 "app",
-                List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "library"),
+                List.of(
+                        "unit",
+                        "model",
+                        "model.change",
+                        "file",
+                        "finding",
+                        "signal",
+                        "work",
+                        "order",
+                        "study",
+                        "library"),
                 "java.io",
                 "java.nio.charset",
                 "java.nio.file..",
@@ -179,7 +194,7 @@ final class Ladder {
                         "app"));
         rung(
                 "cli",
-                List.of("unit", "model", "model.change", "file", "finding", "signal", "study", "app"),
+                List.of("unit", "model", "model.change", "file", "finding", "signal", "work", "order", "study", "app"),
                 "java.io",
                 "java.lang.reflect",
                 "java.net",

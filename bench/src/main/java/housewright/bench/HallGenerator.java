@@ -130,6 +130,8 @@ public final class HallGenerator {
                 p.tasks(),
                 p.questions(),
                 p.orders(),
+                p.budget(),
+                p.practice(),
                 p.exempt());
     }
 

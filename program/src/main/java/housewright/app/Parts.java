@@ -281,7 +281,7 @@ public final class Parts {
     }
 
     /** To a thousandth: what is beyond is left over from the arithmetic. */
-    private static double rounded(double value) {
+    static double rounded(double value) {
         return Math.round(value * 1000) / 1000.0;
     }
 }

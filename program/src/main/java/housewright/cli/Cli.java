@@ -56,6 +56,8 @@ public final class Cli {
                 .addSubcommand(new CheckCommand(desk))
                 .addSubcommand(new TraceCommand(desk))
                 .addSubcommand(new MendCommand(desk))
+                .addSubcommand(new WorkCommand(desk))
+                .addSubcommand(new OrdersCommand(desk))
                 .addSubcommand(new LibraryCommand(desk))
                 .addSubcommand(new DemoCommand(desk))
                 .addSubcommand(new RehearseCommand(desk, own));

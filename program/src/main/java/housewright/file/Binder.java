@@ -95,6 +95,15 @@ final class Binder {
         return entity == FAILED ? null : entity;
     }
 
+    /** A section that is one record, or null where it has errors. */
+    @Nullable
+    Object whole(Class<?> type, String section, Node node) {
+        path.add(section);
+        Object value = value(ValueType.of(type), node);
+        path.clear();
+        return value == FAILED ? null : value;
+    }
+
     /** Whether the section, or this entity of it, has errors of its own. */
     boolean isBroken(String section, String id) {
         return broken.contains(section) || broken.contains(section + "." + id);

@@ -3,6 +3,7 @@ package housewright.file;
 import housewright.model.Adapter;
 import housewright.model.CableType;
 import housewright.model.Model;
+import housewright.model.Practice;
 import housewright.model.Project;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +25,37 @@ public final class LibraryText {
     /** As {@link #readModel}. */
     public static Adapter readAdapter(String fileName, String id, String entryText) {
         return read(Adapter.class, "adapters", fileName, id, entryText);
+    }
+
+    /**
+     * Reads how work is reckoned: a document with {@code practice} alone.
+     *
+     * @throws IllegalStateException where it has errors; the message lists them
+     */
+    public static Practice readPractice(String fileName, String text) {
+        Errors errors = new Errors();
+        Object read = null;
+        try {
+            if (Documents.read(fileName, text) instanceof Node.Mapping document
+                    && document.entries().size() == 1
+                    && document.entries().getFirst().key().text().equals("practice")) {
+                read = new Binder(errors, new Budget())
+                        .whole(
+                                Practice.class,
+                                "practice",
+                                document.entries().getFirst().value());
+            } else {
+                errors.add(Span.NONE, "practice", "something else", "practice and nothing else");
+            }
+        } catch (DocumentException e) {
+            throw new IllegalStateException(e.error(fileName).text(), e);
+        }
+        if (!(read instanceof Practice practice) || !errors.isEmpty()) {
+            List<String> lines =
+                    errors.list(fileName).stream().map(FileError::text).toList();
+            throw new IllegalStateException(String.join("\n", lines));
+        }
+        return practice;
     }
 
     /**

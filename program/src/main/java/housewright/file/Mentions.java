@@ -8,6 +8,8 @@ import housewright.file.Node.Scalar;
 import housewright.file.Node.Sequence;
 import housewright.model.Project;
 import housewright.model.Ref;
+import housewright.model.Task;
+import housewright.model.TaskKind;
 import housewright.model.Way;
 import housewright.model.WordingException;
 import housewright.model.change.Section;
@@ -130,7 +132,9 @@ public final class Mentions {
         Mapping document = (Mapping) ModelNodes.of(project);
         for (Map.Entry<String, Naming> path : Naming.PATHS.entrySet()) {
             Naming naming = path.getValue();
-            if (naming == Naming.SUBJECT || naming.sections().contains(section)) {
+            if (naming == Naming.SUBJECT
+                    || naming == Naming.TASK
+                    || naming.sections().contains(section)) {
                 Node walked = walk(document, List.of(path.getKey().split("\\.")), 0, new ArrayList<>(), naming);
                 document = walked instanceof Mapping mapping ? mapping : document; // a way never ends at the root
             }
@@ -161,6 +165,7 @@ public final class Mentions {
             return node;
         }
         boolean keys = any && last && naming == Naming.EQUIPMENT;
+        boolean tasks = any && last && naming == Naming.TASK;
         List<Entry> entries = new ArrayList<>();
         for (Entry entry : mapping.entries()) {
             String key = entry.key().text();
@@ -169,7 +174,9 @@ public final class Mentions {
                 continue;
             }
             path.add(key);
-            if (keys) {
+            if (tasks) {
+                task(entry, path, entries);
+            } else if (keys) {
                 String name = renaming.of(key);
                 if (!key.equals(name)) {
                     note(path);
@@ -186,6 +193,33 @@ public final class Mentions {
             path.removeLast();
         }
         return new Mapping(entries, mapping.layout(), mapping.span());
+    }
+
+    /** What a project changes of a task that is worked out goes with what the task is about; a task of its own stays. */
+    private void task(Entry entry, List<String> path, List<Entry> entries) {
+        String key = entry.key().text();
+        List<String> names = section.equals("tasks") ? null : workedOut(key);
+        boolean own = entry.value() instanceof Mapping mapping && mapping.find("name") != null;
+        if (names == null || (names.isEmpty() && own)) {
+            entries.add(entry);
+            return;
+        }
+        note(path);
+        names.forEach(name -> entries.add(new Entry(new Scalar(name, Look.TEXT), entry.value())));
+    }
+
+    /** A task's id with what it is about renamed; empty where that is gone, null where it is about something else. */
+    private @Nullable List<String> workedOut(String task) {
+        TaskKind.Named named = TaskKind.find(task).orElse(null);
+        if (named == null
+                || !section.equals(named.kind().section())
+                || !Sections.of(project, section).containsKey(named.about())) {
+            return null;
+        }
+        String name = renaming.of(named.about());
+        return named.about().equals(name)
+                ? null
+                : name == null ? List.of() : List.of(named.kind().id(name));
     }
 
     private @Nullable Node value(Node node, List<String> path, Naming naming) {
@@ -279,6 +313,9 @@ public final class Mentions {
                     ? named(text.substring(dot + 1), text.substring(0, dot + 1))
                     : null;
         }
+        if (naming == Naming.TASK && !section.equals("tasks")) {
+            return Sections.of(project, "tasks").containsKey(text) && !isChangeOnly(text) ? null : workedOut(text);
+        }
         if (!naming.isWithinAThing()) {
             return naming.sections().size() > 1 && isElsewhere(text, naming) ? null : named(text, "");
         }
@@ -286,6 +323,11 @@ public final class Mentions {
             return null;
         }
         return text.contains("->") ? ways(text) : places(text);
+    }
+
+    private boolean isChangeOnly(String task) {
+        Task own = project.tasks().get(task);
+        return own == null || own.name() == null;
     }
 
     private @Nullable List<String> named(String id, String before) {

@@ -20,6 +20,7 @@ public enum Naming {
     LOOK("looks"),
     EVENT("events"),
     PERSON("people"),
+    /** A task of the project, or one that is worked out from what it has: its kind and the id of what it is about. */
     TASK("tasks"),
     /** A port, without a channel, that a cable is plugged into. */
     SOCKET("equipment"),
@@ -102,9 +103,12 @@ public enum Naming {
         PATHS.put("tasks.*.who", PERSON);
         PATHS.put("tasks.*.needs", NEEDED);
         PATHS.put("tasks.*.after", TASK);
+        PATHS.put("tasks.*.covers", TASK);
+        PATHS.put("tasks.*", TASK);
         PATHS.put("questions.*.to", PERSON);
         PATHS.put("questions.*.about", SUBJECT);
         PATHS.put("orders.*.for", ORDERED);
+        PATHS.put("practice.drums.*.for", CABLE_TYPE);
         PATHS.put("exempt.*.subject", SUBJECT);
     }
 

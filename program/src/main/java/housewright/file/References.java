@@ -15,6 +15,7 @@ import housewright.model.Model;
 import housewright.model.NamePattern;
 import housewright.model.Project;
 import housewright.model.Ref;
+import housewright.model.TaskKind;
 import housewright.model.Types;
 import housewright.model.Way;
 import housewright.model.WordingException;
@@ -61,6 +62,7 @@ final class References {
         lighting();
         project.controls().forEach(this::control);
         work();
+        practice();
     }
 
     private void library() {
@@ -273,7 +275,14 @@ final class References {
         project.tasks().forEach((id, task) -> {
             known("people", task.who(), "tasks", id, "who");
             oneOf(NEEDED, "a piece of equipment, a cable, a hire or a file", task.needs(), "tasks", id, "needs");
-            known("tasks", task.after(), "tasks", id, "after");
+            tasks(task.after(), "tasks", id, "after");
+            tasks(task.covers(), "tasks", id, "covers");
+            TaskKind.Named named = TaskKind.find(id).orElse(null);
+            if (task.name() == null
+                    && named != null
+                    && named.kind().section() != null) { // it changes one that is worked out
+                known(named.kind().section(), named.about(), "tasks", id);
+            }
         });
         project.questions().forEach((id, question) -> {
             known("people", question.to(), "questions", id, "to");
@@ -289,6 +298,31 @@ final class References {
                         "for"));
         for (int i = 0; i < project.exempt().size(); i++) {
             subject(project.exempt().get(i).subject(), "exempt", i, "subject");
+        }
+    }
+
+    /** Tasks of the project, and those that may be worked out from what it has. */
+    private void tasks(List<String> ids, Object... path) {
+        for (int i = 0; i < ids.size(); i++) {
+            TaskKind.Named named = TaskKind.find(ids.get(i)).orElse(null);
+            String section = named == null ? null : named.kind().section();
+            boolean workedOut = named != null && (section == null || exists(section, named.about()));
+            if (!workedOut) {
+                known("tasks", ids.get(i), with(path, i));
+            }
+        }
+    }
+
+    private void practice() {
+        if (project.practice() != null) {
+            project.practice().drums().forEach((id, drum) -> {
+                for (int i = 0; i < drum.types().size(); i++) {
+                    String type = drum.types().get(i);
+                    if (types.findCableType(type).isEmpty()) {
+                        unknown(type, "a cable type", types::cableTypeIds, "practice", "drums", id, "for", i);
+                    }
+                }
+            });
         }
     }
 

@@ -5,6 +5,7 @@ import housewright.model.Adapter;
 import housewright.model.CableType;
 import housewright.model.Library;
 import housewright.model.Model;
+import housewright.model.Practice;
 import java.util.Collection;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +28,7 @@ public final class BuiltInLibrary implements Library {
     private final Map<String, CableType> cableTypes = new ConcurrentHashMap<>();
     private final Map<String, Adapter> adapters = new ConcurrentHashMap<>();
     private volatile @Nullable LibraryIndex index;
+    private volatile @Nullable Practice practice;
 
     private BuiltInLibrary(int version) {
         this.version = version;
@@ -97,6 +99,17 @@ public final class BuiltInLibrary implements Library {
      */
     public String text(String id) {
         return findText(id).orElseThrow(() -> new IllegalArgumentException("The library has no " + id));
+    }
+
+    @Override
+    public Practice practice() {
+        Practice known = practice;
+        if (known == null) {
+            known = LibraryText.readPractice(
+                    "practice.yaml", LibraryIndex.text("/housewright/practice/" + version + ".yaml"));
+            practice = known; // alike, whoever is first
+        }
+        return known;
     }
 
     private static <T> Optional<T> find(

@@ -38,7 +38,10 @@ record LibraryIndex(Map<String, Entry> models, Map<String, Entry> cableTypes, Ma
     }
 
     static String resource(int version, String file) {
-        String path = "/housewright/library/" + version + "/" + file;
+        return text("/housewright/library/" + version + "/" + file);
+    }
+
+    static String text(String path) {
         try (InputStream in = LibraryIndex.class.getResourceAsStream(path)) {
             if (in == null) {
                 throw new IllegalStateException("The program was packed without " + path);

@@ -7,6 +7,7 @@ import housewright.unit.Resistance;
 import housewright.unit.TimeSpan;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** A type of cable. */
@@ -42,5 +43,12 @@ public record CableType(
         carries = List.copyOf(carries);
         ends = List.copyOf(ends);
         fireClass = List.copyOf(fireClass);
+    }
+
+    private static final Set<String> NOT_BOUGHT = Set.of("own-lead", "inner-join");
+
+    /** A cable of this type is bought, and laid by somebody; any other comes with a thing, or is drawn within one. */
+    public static boolean isBought(@Nullable String type) {
+        return !NOT_BOUGHT.contains(String.valueOf(type));
     }
 }

@@ -19,4 +19,7 @@ public interface Library {
     Collection<String> adapterIds();
 
     Optional<Adapter> findAdapter(String id);
+
+    /** How work is reckoned where a project says nothing else. */
+    Practice practice();
 }

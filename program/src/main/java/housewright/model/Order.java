@@ -1,6 +1,7 @@
 package housewright.model;
 
 import housewright.unit.TimeSpan;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +15,10 @@ public record Order(
         @Nullable TimeSpan lead,
         @Nullable LocalDate promised,
         @Nullable LocalDate arrived,
+
+        @Doc("Price of its delivery; else a share of the goods") @Nullable
+        BigDecimal freight,
+
         Remarks remarks) {
     public Order {
         items = List.copyOf(items);

@@ -44,6 +44,12 @@ public record Project(
         @Doc("Questions to people and their answers") Map<String, Question> questions,
         @Doc("What is ordered where") Map<String, Order> orders,
 
+        @Doc("What the job may cost") @Nullable Budget budget,
+
+        @Doc("How long work takes and what is bought beyond what is needed, where that differs from common practice")
+        @Nullable
+        Practice practice,
+
         @Doc("Rules switched off for a subject, with the reason")
         List<Exemption> exempt) {
     public Project {

@@ -24,6 +24,11 @@ public record Types(Project project, Library library) {
         return Optional.ofNullable(project.adapters().get(id)).or(() -> library.findAdapter(id));
     }
 
+    /** How work is reckoned here: the project's own entries first, then the built-in ones. */
+    public Practice practice() {
+        return library.practice().overlaidBy(project.practice());
+    }
+
     public List<String> modelIds() {
         return both(project.models().keySet(), library.modelIds());
     }

@@ -10,13 +10,17 @@ import housewright.finding.Finding;
 import housewright.finding.Findings;
 import housewright.finding.Subject;
 import housewright.light.Lights;
+import housewright.model.Cable;
 import housewright.model.Equipment;
 import housewright.model.Figures;
 import housewright.model.Library;
+import housewright.model.Life;
 import housewright.model.Project;
 import housewright.model.Types;
 import housewright.network.Networks;
 import housewright.operation.Operation;
+import housewright.order.Need;
+import housewright.order.Orders;
 import housewright.picture.Pictures;
 import housewright.power.Supplies;
 import housewright.room.Rooms;
@@ -26,9 +30,15 @@ import housewright.signal.Moment;
 import housewright.signal.Present;
 import housewright.signal.Signals;
 import housewright.sound.Sound;
+import housewright.work.Work;
+import housewright.work.WorkTask;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -52,6 +62,8 @@ public final class Study implements Evidence {
     private final Once<Supplies> supplies;
     private final Once<Rooms> rooms;
     private final Once<Operation> operation;
+    private final Once<Work> work;
+    private final Once<Orders> orders;
     private final Once<Findings> beyondFeeds;
     private final Once<Findings> findings;
     private final Once<Verdict> verdict;
@@ -72,6 +84,11 @@ public final class Study implements Evidence {
         this.supplies = new Once<>(() -> Supplies.of(types, things.get(), cabling(), networks()));
         this.rooms = new Once<>(() -> Rooms.of(types, things.get()));
         this.operation = new Once<>(() -> Operation.of(project(), things.get(), cabling()));
+        this.work = new Once<>(() -> {
+            Study before = at(Moment.today());
+            return Work.of(types, before.cabling(), cabling(), before.proofs(), proofs());
+        });
+        this.orders = new Once<>(() -> orders(Map.of()));
         this.beyondFeeds = new Once<>(() -> Checks.run(someRules(false), this));
         this.findings = new Once<>(() -> Checks.together(rules, beyondFeeds.get(), Checks.run(someRules(true), this)));
         this.verdict = new Once<>(() -> Verdict.of(this));
@@ -164,6 +181,56 @@ public final class Study implements Evidence {
     @Override
     public Operation operation() {
         return operation.get();
+    }
+
+    /** The tasks from TODAY to TARGET, whatever moment this is. */
+    public Work work() {
+        return moment.equals(Moment.target()) ? work.get() : at(Moment.target()).work();
+    }
+
+    /** What is bought and hired, whatever moment this is; wanted on the first day on site, since there is no plan. */
+    public Orders orders() {
+        return moment.equals(Moment.target())
+                ? orders.get()
+                : at(Moment.target()).orders();
+    }
+
+    /**
+     * As {@link #orders()}, wanted by a plan.
+     *
+     * @param begins the day on which each task begins, by its id; of a task that is not in it nothing is known
+     */
+    public Orders orders(Map<String, LocalDate> begins) {
+        Work tasks = work();
+        Map<String, Need> needs = new HashMap<>();
+        for (Equipment each : project().equipment().values()) {
+            if (each.life() == Life.NEW) {
+                needs.put(each.id(), need(tasks, tasks.using(each.id()), begins));
+            }
+        }
+        for (Cable each : project().cables().values()) {
+            if (each.life() == Life.NEW) {
+                needs.put(each.id(), need(tasks, tasks.using(each.id()), begins));
+            }
+        }
+        for (String hire : project().hires().keySet()) {
+            List<String> using = tasks.tasks().stream()
+                    .filter(task -> task.hires().contains(hire))
+                    .map(WorkTask::id)
+                    .toList();
+            needs.put(hire, need(tasks, using, begins));
+        }
+        return Orders.of(
+                types, at(Moment.today()).cabling(), at(Moment.target()).cabling(), needs, SiteDays.first(project()));
+    }
+
+    private static Need need(Work work, List<String> using, Map<String, LocalDate> begins) {
+        LocalDate first = using.stream()
+                .map(begins::get)
+                .filter(Objects::nonNull)
+                .min(Comparator.naturalOrder())
+                .orElse(null);
+        return new Need(first, using, work.downstream(using));
     }
 
     /** Every feed's proof, in the order of the file. */

@@ -11,8 +11,10 @@ import com.networknt.schema.SpecificationVersion;
 import housewright.app.CheckDocument;
 import housewright.app.DocumentSchemas;
 import housewright.app.MendDocument;
+import housewright.app.OrdersDocument;
 import housewright.app.TraceDocument;
 import housewright.app.TypesDocument;
+import housewright.app.WorkDocument;
 import housewright.testing.Golden;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -34,6 +36,8 @@ class DocumentsTest {
             "check", CheckDocument.class,
             "trace", TraceDocument.class,
             "mend", MendDocument.class,
+            "work", WorkDocument.class,
+            "orders", OrdersDocument.class,
             "library", TypesDocument.class);
 
     private static Path published(String command) {
@@ -41,7 +45,7 @@ class DocumentsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "trace", "mend", "library"})
+    @ValueSource(strings = {"check", "trace", "mend", "work", "orders", "library"})
     void thePublishedSchemaIsTheOneOfTheRecords(String command) {
         Golden.hold(
                 published(command),
@@ -49,7 +53,7 @@ class DocumentsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "trace", "mend", "library"})
+    @ValueSource(strings = {"check", "trace", "mend", "work", "orders", "library"})
     void itIsASchemaItself(String command) throws IOException {
         assertThat(DIALECT.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"))
                         .validate(Files.readString(published(command)), InputFormat.JSON))
@@ -71,6 +75,10 @@ class DocumentsTest {
                 "mend ../examples/broken-converter.yaml camera-to-foyer",
                 "mend ../examples/survey.yaml speech-to-hall",
                 "mend ../examples/stage-box.yaml lectern",
+                "work ../program/src/main/resources/housewright/demo/carrowfenn-hall.yaml",
+                "work ../examples/survey.yaml",
+                "orders ../program/src/main/resources/housewright/demo/carrowfenn-hall.yaml",
+                "orders ../examples/survey.yaml",
                 "library converter",
                 "library mixxer",
             })

@@ -47,6 +47,18 @@ class OutputTest {
                 check ../examples
                 trace ../examples/stage-box.yaml lecturn
                 trace ../examples/stage-box.yaml organ
+                work ../examples/refit.yaml
+                work ../examples/one-microphone.yaml
+                work src/test/resources/housewright/halls/village-hall.yaml
+                work src/main/resources/housewright/demo/carrowfenn-hall.yaml
+                work src/main/resources/housewright/demo/carrowfenn-hall.yaml --all
+                work src/main/resources/housewright/demo/carrowfenn-hall.yaml move-main-left
+                work src/main/resources/housewright/demo/carrowfenn-hall.yaml pull-C51
+                orders ../examples/refit.yaml
+                orders ../examples/one-microphone.yaml
+                orders src/main/resources/housewright/demo/carrowfenn-hall.yaml
+                orders src/main/resources/housewright/demo/carrowfenn-hall.yaml --all
+                orders ../examples/nosuch.yaml
                 chek
                 check
                 """.lines().map(String::strip);
@@ -76,6 +88,7 @@ class OutputTest {
         return command.replace("../", "")
                         .replace("examples/", "")
                         .replace("src/test/resources/housewright/", "")
+                        .replace("src/main/resources/housewright/", "")
                         .replace(".yaml", "")
                         .replaceAll("[^A-Za-z0-9]+", "-")
                 + ".txt";

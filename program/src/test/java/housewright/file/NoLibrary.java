@@ -4,6 +4,7 @@ import housewright.model.Adapter;
 import housewright.model.CableType;
 import housewright.model.Library;
 import housewright.model.Model;
+import housewright.model.Practice;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -38,6 +39,11 @@ final class NoLibrary implements Library {
     @Override
     public Collection<String> adapterIds() {
         return List.of();
+    }
+
+    @Override
+    public Practice practice() {
+        return Practice.NONE;
     }
 
     @Override

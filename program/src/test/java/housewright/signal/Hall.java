@@ -393,6 +393,8 @@ final class Hall {
                 Map.of(),
                 Map.of(),
                 Map.of(),
+                null,
+                null,
                 List.of());
     }
 
@@ -414,6 +416,11 @@ final class Hall {
 
     static Library library(List<Model> models) {
         return new Library() {
+            @Override
+            public housewright.model.Practice practice() {
+                return housewright.model.Practice.NONE;
+            }
+
             @Override
             public int version() {
                 return 1;

@@ -2,12 +2,14 @@ package housewright.testing;
 
 import housewright.model.About;
 import housewright.model.Adapter;
+import housewright.model.Budget;
 import housewright.model.Cable;
 import housewright.model.CableType;
 import housewright.model.Channels;
 import housewright.model.Circuit;
 import housewright.model.Control;
 import housewright.model.Days;
+import housewright.model.Drum;
 import housewright.model.End;
 import housewright.model.Equipment;
 import housewright.model.EquipmentToday;
@@ -16,6 +18,7 @@ import housewright.model.Exemption;
 import housewright.model.Feed;
 import housewright.model.Hire;
 import housewright.model.Join;
+import housewright.model.LabourUnit;
 import housewright.model.Latency;
 import housewright.model.LightData;
 import housewright.model.Lighting;
@@ -33,6 +36,7 @@ import housewright.model.Pathway;
 import housewright.model.Person;
 import housewright.model.Place;
 import housewright.model.Port;
+import housewright.model.Practice;
 import housewright.model.Project;
 import housewright.model.Question;
 import housewright.model.RadioLink;
@@ -42,12 +46,15 @@ import housewright.model.Route;
 import housewright.model.Setting;
 import housewright.model.Shape;
 import housewright.model.Signal;
+import housewright.model.SpareRule;
 import housewright.model.Switch;
 import housewright.model.Target;
 import housewright.model.Task;
 import housewright.model.Tie;
 import housewright.model.Venue;
 import housewright.model.Way;
+import housewright.unit.Length;
+import housewright.unit.TimeSpan;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -156,6 +163,8 @@ public final class RandomProjects extends RandomRecords {
                 entities(tasks, Task.class),
                 entities(fresh(), Question.class),
                 entities(fresh(), Order.class),
+                random.nextBoolean() ? null : record(Budget.class, Map.of()),
+                random.nextBoolean() ? null : record(Practice.class, Map.of()),
                 some(() -> record(Exemption.class, Map.of())));
     }
 
@@ -188,6 +197,16 @@ public final class RandomProjects extends RandomRecords {
             case "MadeFile.madeBy", "Question.to" -> values.pick(people);
             case "Task.who" -> some(() -> values.pick(people));
             case "Task.needs" -> some(() -> values.pick(List.of(thingId(), values.pick(cables), values.pick(hires))));
+            case "Practice.labour" -> entities(fresh(), LabourUnit.class);
+            case "Practice.spares" -> entities(fresh(), SpareRule.class);
+            case "Practice.drums" -> entities(fresh(), Drum.class);
+            case "LabourUnit.least" -> TimeSpan.parse("1 min");
+            case "LabourUnit.likely" -> TimeSpan.parse("90 s");
+            case "LabourUnit.most" -> TimeSpan.parse((2 + random.nextInt(9)) + " h");
+            case "LabourUnit.crew", "Task.crew" -> 1 + random.nextInt(4);
+            case "Drum.lengths" -> random.nextBoolean() ? List.of() : List.of(Length.ofMetres(1 + random.nextInt(500)));
+            case "Drum.types" -> some(() -> values.pick(cableTypes));
+            case "Task.covers" -> random.nextBoolean() ? List.of() : List.of("print-labels", values.pick(tasks));
             case "Task.after" -> some(() -> values.pick(tasks));
             case "Order.items" -> some(() -> values.pick(List.of(thingId(), values.pick(cableTypes))));
             case "Question.about", "Exemption.subject" ->

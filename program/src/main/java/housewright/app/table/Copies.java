@@ -9,6 +9,8 @@ import housewright.model.Project;
 import housewright.model.Ref;
 import housewright.model.Ref.Address;
 import housewright.model.Shape;
+import housewright.model.Task;
+import housewright.model.TaskKind;
 import housewright.model.WordingException;
 import housewright.model.change.Change;
 import housewright.study.Study;
@@ -102,6 +104,12 @@ final class Copies {
             case NETWORK_SENDS -> {
                 whole(cells, "from");
                 whole(cells, "to");
+            }
+            case TASKS -> {
+                if (row instanceof Task task && task.name() == null && TaskKind.find(id).isPresent()) {
+                    notes.add(id + " says what differs of one task that is worked out; there is no second of it.");
+                    return null;
+                }
             }
             case PATCH -> {
                 if (!patch(cells)) {

@@ -102,7 +102,7 @@ public enum Table {
             Section.TASKS,
             "Tasks",
             "task",
-            List.of("name", "takes", "who", "needs", "where", "after", "note"),
+            List.of("name", "takes", "who", "needs", "where", "after", "covers", "note"),
             "Work that no drawing implies; the rest is worked out from what changes."),
     QUESTIONS(
             Section.QUESTIONS,

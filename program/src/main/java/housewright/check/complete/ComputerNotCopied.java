@@ -10,7 +10,6 @@ import housewright.finding.Subject;
 import housewright.model.Equipment;
 import housewright.model.Kind;
 import housewright.model.Life;
-import housewright.model.Remarks;
 import housewright.model.Stage;
 import housewright.model.Task;
 import housewright.model.Where;
@@ -59,15 +58,13 @@ public final class ComputerNotCopied implements Rule {
         String id = "copy-" + old.id();
         List<String> who =
                 evidence.project().people().keySet().stream().limit(1).toList();
-        Task task = new Task(
+        Task task = Task.of(
                 id,
                 "Copy what is on " + Words.said(old.id()) + " before it goes",
                 TimeSpan.parse("2 h"),
                 who,
                 List.of(old.id()),
-                Where.ROOM,
-                List.of(),
-                Remarks.NONE);
+                Where.ROOM);
         return CARD.finding(
                 Severity.FIX,
                 List.of(Subject.equipment(old.id())),

@@ -10,6 +10,7 @@ import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.finding.Value;
 import housewright.model.Cable;
+import housewright.model.CableType;
 import housewright.model.Equipment;
 import housewright.model.Life;
 import housewright.model.Order;
@@ -28,9 +29,6 @@ import java.util.stream.Stream;
 
 /** New equipment that no order asks for, where the project has orders. */
 public final class InNoOrder implements Rule {
-    /** They come with a thing, or are inside it. */
-    private static final Set<String> NOT_BOUGHT = Set.of("own-lead", "inner-join");
-
     private static final Card CARD = new Card(
             "in-no-order",
             "Is everything that is to be bought in an order?",
@@ -84,7 +82,7 @@ public final class InNoOrder implements Rule {
         Set<String> types = new LinkedHashSet<>();
         boolean listed = false;
         for (Cable cable : evidence.project().cables().values()) {
-            if (cable.type() != null && cable.life() == Life.NEW && !NOT_BOUGHT.contains(cable.type())) {
+            if (cable.type() != null && cable.life() == Life.NEW && CableType.isBought(cable.type())) {
                 boolean here = ordered.contains(cable.type()) || ordered.contains(cable.id());
                 listed |= here;
                 if (!here) {
@@ -113,6 +111,7 @@ public final class InNoOrder implements Rule {
                                         order.lead(),
                                         order.promised(),
                                         order.arrived(),
+                                        order.freight(),
                                         order.remarks()))));
             }
         }

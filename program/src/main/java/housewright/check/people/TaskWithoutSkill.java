@@ -67,8 +67,7 @@ public final class TaskWithoutSkill implements Rule {
     private static Finding finding(Task task, Hire hire, String skill, List<String> trained) {
         List<String> who = new ArrayList<>(task.who());
         who.add(trained.getFirst());
-        Task with = new Task(
-                task.id(), task.name(), task.takes(), who, task.needs(), task.where(), task.after(), task.remarks());
+        Task with = task.by(who);
         return CARD.finding(
                 Severity.STOP,
                 List.of(new Subject("task", task.id()), new Subject("hire", hire.id())),

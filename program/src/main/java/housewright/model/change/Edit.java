@@ -180,6 +180,8 @@ final class Edit {
                 pick(section, Section.TASKS, entities, p.tasks()),
                 pick(section, Section.QUESTIONS, entities, p.questions()),
                 pick(section, Section.ORDERS, entities, p.orders()),
+                p.budget(),
+                p.practice(),
                 exempt);
     }
 

@@ -130,6 +130,11 @@ public final class Hall {
     /** The hall brings its own types. */
     public static final Library NO_TYPES = new Library() {
         @Override
+        public housewright.model.Practice practice() {
+            return housewright.model.Practice.NONE;
+        }
+
+        @Override
         public int version() {
             return 1;
         }
