@@ -106,7 +106,9 @@ final class Copies {
                 whole(cells, "to");
             }
             case TASKS -> {
-                if (row instanceof Task task && task.name() == null && TaskKind.find(id).isPresent()) {
+                if (row instanceof Task task
+                        && task.name() == null
+                        && TaskKind.find(id).isPresent()) {
                     notes.add(id + " says what differs of one task that is worked out; there is no second of it.");
                     return null;
                 }
