@@ -105,7 +105,8 @@ final class Clashes {
                 if (alone.isPresent()) {
                     clashes.add(alone.get());
                 } else if (task.mandatory()) {
-                    crowds.computeIfAbsent(job.dueOf(task), key -> new ArrayList<>()).add(task);
+                    crowds.computeIfAbsent(job.dueOf(task), key -> new ArrayList<>())
+                            .add(task);
                 } else {
                     optional.add(task);
                 }
@@ -184,8 +185,9 @@ final class Clashes {
                         ids,
                         List.of(),
                         false,
-                        List.of("Each fits for itself, but no plan was found with all of them: leave out what is optional, or give"
-                                + " those who can do them more time before " + job.spoken(due) + ".")));
+                        List.of(
+                                "Each fits for itself, but no plan was found with all of them: leave out what is optional, or give"
+                                        + " those who can do them more time before " + job.spoken(due) + ".")));
     }
 
     private static String named(List<Task> tasks) {
