@@ -54,7 +54,7 @@ final class ProjectPages {
         Path keptIn = visit.common.serving().keptIn();
         ProjectsPage page = new ProjectsPage(
                 rows,
-                keptIn == null ? "in memory only, and gone when Housewright ends" : "in " + keptIn,
+                keptIn == null ? "in memory only, and gone when Housewright ends" : where(visit, keptIn),
                 fileName,
                 errors,
                 visit.session.role.mayDoAll() && keptIn != null ? backups(visit, keptIn) : null);
@@ -70,6 +70,11 @@ final class ProjectPages {
                 Dates.ago(kept.changedAt(), visit.common.projects().clock().instant(), visit.common.zone()),
                 kept.head(),
                 origin);
+    }
+
+    /** The folders of the machine are for nobody but the lead. */
+    private static String where(Visit visit, Path keptIn) {
+        return visit.session.role.mayDoAll() ? "in " + keptIn : "on the machine that shares them";
     }
 
     private static ProjectsPage.Backups backups(Visit visit, Path keptIn) throws StoreException {

@@ -354,7 +354,6 @@ async function sendNew(cell) {
         if (on && typing !== null) edit(on, typing);
         for (const [column, typed] of later) send(like(fresh, column), typed);
     }
-    document.getElementById("nothing")?.remove();
     told(answer);
 }
 
@@ -496,6 +495,7 @@ function told(answer) {
     const title = answer.querySelector(".title").textContent;
     if (title) document.getElementById("answer").textContent = title;
     if (answer.dataset.total) grid.dataset.total = answer.dataset.total;
+    if (Number(grid.dataset.total) > 0) document.getElementById("nothing")?.remove();
     counts();
     const undo = document.getElementById("undo");
     if (undo && answer.dataset.undo) {
@@ -808,7 +808,6 @@ function onBesideSubmit(event) {
             if (form.dataset.row) for (const fresh of [...answer.querySelectorAll("tbody tr")]) replace(answer.dataset.was || fresh.dataset.row, fresh);
             else await reload(rows().length + 1);
             told(answer);
-            document.getElementById("nothing")?.remove();
             return shut();
         }
         for (const error of [...answer.querySelectorAll(".error")]) {

@@ -88,7 +88,7 @@ public final class ColumnGuess {
                     .toList();
             for (int c = 0; c < columns.size(); c++) {
                 Tables.Column column = columns.get(c);
-                int word = headed ? HeadWords.fit(table, column, first.get(i)) : 0;
+                double word = headed ? word(column, first.get(i)) : 0;
                 double shape = cells.isEmpty() || !mayBeGuessed(column) ? 0 : shape(column, cells);
                 double score = word * 2 + (word == 0 && shape < 0.6 ? 0 : shape) - c * 1e-3;
                 if (word > 0 || (shape >= 0.6 && !isWorded(headed, first.get(i)))) {
@@ -118,7 +118,7 @@ public final class ColumnGuess {
     private boolean isWorded(boolean headed, String head) {
         return headed
                 && !head.isBlank()
-                && columns.stream().noneMatch(each -> HeadWords.fit(table, each, head) > 0)
+                && columns.stream().noneMatch(each -> word(each, head) > 0)
                 && head.length() > 12;
     }
 
@@ -130,12 +130,21 @@ public final class ColumnGuess {
         return padded;
     }
 
+    /** A word among others counts for less than one alone, and never makes a head without one. */
+    private double word(Tables.Column column, String head) {
+        int fit = HeadWords.fit(table, column, head);
+        return fit == 0 && HeadWords.hints(table, column, head) ? 0.5 : fit;
+    }
+
     private boolean isHead(List<String> first, List<List<String>> rows) {
         long named = first.stream()
                 .filter(head -> columns.stream().anyMatch(column -> HeadWords.fit(table, column, head) > 0))
                 .count();
+        long hinted = first.stream()
+                .filter(head -> columns.stream().anyMatch(column -> word(column, head) > 0))
+                .count();
         long filled = first.stream().filter(cell -> !cell.isEmpty()).count();
-        return named * 2 >= filled && named > 0 && rows.size() > 1;
+        return hinted * 2 >= filled && named > 0 && rows.size() > 1;
     }
 
     /** The share of the cells that may stand in the column; no more than a fair guess where anything may. */

@@ -99,6 +99,20 @@ final class HeadWords {
                 : 0;
     }
 
+    /**
+     * Whether a head has a word of the trade for the column among others: {@code Make & model}, {@code Where is it}. What
+     * looks like an id or a figure is no head.
+     */
+    static boolean hints(Table table, Tables.Column column, String head) {
+        if (!head.matches("[^\\d.:_-]+")) {
+            return false;
+        }
+        List<String> said = List.of(plain(head).split(" "));
+        return said.contains(plain(column.title()))
+                || OWN.getOrDefault(table, Map.of()).getOrDefault(column.key(), List.of()).stream()
+                        .anyMatch(said::contains);
+    }
+
     /** Small letters, no unit in brackets, no marks. */
     private static String plain(String head) {
         return head.toLowerCase(Locale.ROOT)

@@ -183,6 +183,11 @@ public final class Paste {
                 || id.isEmpty()
                 || !taken.contains(id)
                 || !Rows.of(study.project(), table).containsKey(id);
+        if (id.isEmpty() && cells.isEmpty()) {
+            String none = "nothing in any column that is read";
+            return new PastedRow(
+                    number, "", true, cells, List.of(new CellError("", Tables.ID, none, "a cell of it", null)), notes);
+        }
         if (id.isEmpty() && table != Table.PATCH) {
             id = proposed(cells, taken);
             notes.add("Named " + id + ".");

@@ -33,7 +33,7 @@ import org.jspecify.annotations.Nullable;
  * @param news steps since, newest first
  * @param more how many steps since are not among them
  * @param file what is to be said of the file that the project was begun from; null where nothing is
- * @param begin what an empty project wants first; empty where it is not empty
+ * @param begin whether to say what comes first: until a feed is entered, since before there is nothing to prove
  */
 public record OverviewPage(
         String answer,
@@ -94,7 +94,7 @@ public record OverviewPage(
                 news,
                 since.size() - news.size(),
                 file,
-                project.equipment().isEmpty() && project.feeds().isEmpty());
+                project.feeds().isEmpty());
     }
 
     static Step step(Revision revision, String href, Instant at, ZoneId zone) {

@@ -58,6 +58,31 @@ class PasteTest {
     }
 
     @Test
+    void headsInTheirOwnWordsAreHeads() {
+        Guess guess = ColumnGuess.of(
+                STUDY,
+                Table.EQUIPMENT,
+                "Item\tMake & model\tWhere is it\tQty\tComment\nVocal mic 1\tcamera-ptz-20x\track rear\t1\told\n");
+        assertThat(guess.columns()).containsExactly("id", "model", "at", "", "note");
+        assertThat(guess.rows()).hasSize(1);
+    }
+
+    @Test
+    void aRowOfWhichNothingIsReadIsRefused() {
+        Guess guess = ColumnGuess.of(
+                STUDY, Table.EQUIPMENT, "Type\tColour of it\tQty\ncamera-ptz-20x\t\t2\n\t\tmany\n");
+        Paste.Pasted pasted = Paste.read(STUDY, Table.EQUIPMENT, guess);
+        assertThat(pasted.rows()).extracting(PastedRow::accepted).containsExactly(true, false);
+        assertThat(pasted.edit().changes()).hasSize(1);
+    }
+
+    @Test
+    void rowsOfIdsAreNoHead() {
+        Guess guess = ColumnGuess.of(STUDY, Table.PATCH, "desk\tlink:1\tch-1\ndesk\tlink:2\tch-2\n");
+        assertThat(guess.head()).isEmpty();
+    }
+
+    @Test
     void aRowWhoseIdIsThereChangesIt() {
         Guess guess = ColumnGuess.of(STUDY, Table.CABLES, "id;length\nC101;11 m\nC101;12 m\n");
         Paste.Pasted pasted = Paste.read(STUDY, Table.CABLES, guess);
