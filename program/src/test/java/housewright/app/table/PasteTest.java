@@ -69,8 +69,8 @@ class PasteTest {
 
     @Test
     void aRowOfWhichNothingIsReadIsRefused() {
-        Guess guess = ColumnGuess.of(
-                STUDY, Table.EQUIPMENT, "Type\tColour of it\tQty\ncamera-ptz-20x\t\t2\n\t\tmany\n");
+        Guess guess =
+                ColumnGuess.of(STUDY, Table.EQUIPMENT, "Type\tColour of it\tQty\ncamera-ptz-20x\t\t2\n\t\tmany\n");
         Paste.Pasted pasted = Paste.read(STUDY, Table.EQUIPMENT, guess);
         assertThat(pasted.rows()).extracting(PastedRow::accepted).containsExactly(true, false);
         assertThat(pasted.edit().changes()).hasSize(1);
