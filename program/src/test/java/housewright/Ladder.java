@@ -128,7 +128,7 @@ final class Ladder {
             rung("check." + trade, used);
             studied.add("check." + trade);
         }
-        studied.addAll(List.of("work", "order"));
+        studied.addAll(List.of("work", "order", "plan"));
         rung("study", studied, "java.util.concurrent..");
         rung(
                 "drawing",
@@ -159,7 +159,15 @@ final class Ladder {
                 "com.github.difflib..");
         rung(
                 "app.plan",
-                List.of("plan", "plan.axis", "plan.list", "plan.check", "plan.report", "plan.chance", "plan.cpsat"),
+                List.of(
+                        "model",
+                        "plan",
+                        "plan.axis",
+                        "plan.list",
+                        "plan.check",
+                        "plan.report",
+                        "plan.chance",
+                        "plan.cpsat"),
                 "java.io",
                 "java.nio.charset",
                 "java.nio.file..",
@@ -194,7 +202,20 @@ final class Ladder {
                         "app"));
         rung(
                 "cli",
-                List.of("unit", "model", "model.change", "file", "finding", "signal", "work", "order", "study", "app"),
+                List.of(
+                        "unit",
+                        "model",
+                        "model.change",
+                        "file",
+                        "finding",
+                        "signal",
+                        "work",
+                        "order",
+                        "plan",
+                        "plan.chance",
+                        "study",
+                        "app",
+                        "app.plan"),
                 "java.io",
                 "java.lang.reflect",
                 "java.net",

@@ -196,6 +196,15 @@ public final class Study implements Evidence {
     }
 
     /**
+     * What a plan of the work is made for.
+     *
+     * @param from the day from which an order that nobody has placed could be placed
+     */
+    public PlanJob planJob(LocalDate from) {
+        return PlanJob.of(types, work(), at(Moment.today()).proofs(), from);
+    }
+
+    /**
      * As {@link #orders()}, wanted by a plan.
      *
      * @param begins the day on which each task begins, by its id; of a task that is not in it nothing is known

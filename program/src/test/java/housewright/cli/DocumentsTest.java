@@ -15,6 +15,7 @@ import housewright.app.OrdersDocument;
 import housewright.app.TraceDocument;
 import housewright.app.TypesDocument;
 import housewright.app.WorkDocument;
+import housewright.app.plan.PlanDocument;
 import housewright.testing.Golden;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -38,6 +39,7 @@ class DocumentsTest {
             "mend", MendDocument.class,
             "work", WorkDocument.class,
             "orders", OrdersDocument.class,
+            "plan", PlanDocument.class,
             "library", TypesDocument.class);
 
     private static Path published(String command) {
@@ -45,7 +47,7 @@ class DocumentsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "trace", "mend", "work", "orders", "library"})
+    @ValueSource(strings = {"check", "trace", "mend", "work", "orders", "plan", "library"})
     void thePublishedSchemaIsTheOneOfTheRecords(String command) {
         Golden.hold(
                 published(command),
@@ -53,7 +55,7 @@ class DocumentsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "trace", "mend", "work", "orders", "library"})
+    @ValueSource(strings = {"check", "trace", "mend", "work", "orders", "plan", "library"})
     void itIsASchemaItself(String command) throws IOException {
         assertThat(DIALECT.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"))
                         .validate(Files.readString(published(command)), InputFormat.JSON))
@@ -79,6 +81,8 @@ class DocumentsTest {
                 "work ../examples/survey.yaml",
                 "orders ../program/src/main/resources/housewright/demo/carrowfenn-hall.yaml",
                 "orders ../examples/survey.yaml",
+                "plan ../examples/refit-plan.yaml --quick --now 2027-05-01T08:00",
+                "plan src/test/resources/housewright/halls/us-chapel.yaml --quick --now 2027-02-01T08:00",
                 "library converter",
                 "library mixxer",
             })

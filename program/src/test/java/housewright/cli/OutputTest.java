@@ -59,6 +59,10 @@ class OutputTest {
                 orders src/main/resources/housewright/demo/carrowfenn-hall.yaml
                 orders src/main/resources/housewright/demo/carrowfenn-hall.yaml --all
                 orders ../examples/nosuch.yaml
+                plan ../examples/refit-plan.yaml --quick --now 2027-05-01T08:00
+                plan ../examples/refit-plan.yaml --quick --now 2027-05-08T12:00 --person lead
+                plan ../examples/refit-plan.yaml --quick --now 2027-05-01T08:00 --person leed
+                plan ../examples/refit.yaml --quick --now 2027-05-01T08:00
                 chek
                 check
                 """.lines().map(String::strip);
