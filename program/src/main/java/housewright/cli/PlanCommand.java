@@ -66,7 +66,9 @@ final class PlanCommand implements Callable<Integer> {
     @Nullable
     Long seed;
 
-    @Option(names = "--quick", description = "A plan at once, by rules of thumb alone, without the search for a better one.")
+    @Option(
+            names = "--quick",
+            description = "A plan at once, by rules of thumb alone, without the search for a better one.")
     boolean quick;
 
     @Option(names = "--person", paramLabel = "ID", description = "Show this person's work alone.")
@@ -97,18 +99,27 @@ final class PlanCommand implements Callable<Integer> {
                     + String.join(", ", project.project().people().keySet()) + ".");
         }
         Study study = desk.study(project, false);
-        LocalDateTime from = now == null ? LocalDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.MINUTES) : now;
+        LocalDateTime from =
+                now == null ? LocalDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.MINUTES) : now;
         PlanJob asked = desk.during("Working the tasks out", () -> study.planJob(from.toLocalDate()));
         if (!asked.unplanned().isEmpty()) {
             return desk.refuse(asked.unplanned());
         }
         Request request = request(asked.job(), from);
         Plan plan = quick ? Planning.quick(request) : search(request);
-        List<Chance> chances = Likelihood.of(request.job(), request.log(), plan.schedule(), request.effort().seed(), DRAWS);
+        List<Chance> chances = Likelihood.of(
+                request.job(), request.log(), plan.schedule(), request.effort().seed(), DRAWS);
         if (json) {
             desk.print(PlanDocument.of(request.job(), plan, chances, asked.assumed()));
         } else {
-            desk.print(new PlanText(desk.page(), study.project().about().name(), request.job(), plan, chances, asked.assumed(), person)
+            desk.print(new PlanText(
+                            desk.page(),
+                            study.project().about().name(),
+                            request.job(),
+                            plan,
+                            chances,
+                            asked.assumed(),
+                            person)
                     .write());
         }
         shown.countDown();
@@ -117,7 +128,7 @@ final class PlanCommand implements Callable<Integer> {
 
     private Request request(Job job, LocalDateTime from) {
         Effort effort = seed == null ? Effort.quick(1, seconds) : Effort.repeatable(seed, seconds);
-        int minute = (int) Math.clamp(ChronoUnit.MINUTES.between(job.firstDay().atStartOfDay(), from), 0, job.end());
+        int minute = Math.clamp(ChronoUnit.MINUTES.between(job.firstDay().atStartOfDay(), from), 0, job.end());
         return Request.of(job, effort).withLog(new Log(minute, List.of(), List.of(), Map.of(), Map.of()));
     }
 
@@ -163,7 +174,9 @@ final class PlanCommand implements Callable<Integer> {
                 case MOVED -> "A plan that moves " + level.value() + " tasks" + known + ".";
                 case FINISH -> "A plan that is done earlier" + known + ".";
                 case HIRE_DAYS -> "A plan with " + level.value() + " days of hire" + known + ".";
-                default -> "A plan with less " + level.goal().name().toLowerCase(Locale.ROOT).replace('_', ' ') + known + ".";
+                default ->
+                    "A plan with less "
+                            + level.goal().name().toLowerCase(Locale.ROOT).replace('_', ' ') + known + ".";
             };
         }
     }

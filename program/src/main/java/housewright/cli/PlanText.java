@@ -60,7 +60,8 @@ final class PlanText {
         days();
         assumed();
         page.blank()
-                .wrapped("Work overhead, on the mains and with a lift is for those who are trained and licensed for it; what the local code says goes before this plan.");
+                .wrapped(
+                        "Work overhead, on the mains and with a lift is for those who are trained and licensed for it; what the local code says goes before this plan.");
         return page;
     }
 
@@ -70,7 +71,8 @@ final class PlanText {
                     ? "one thing cannot be done as wished."
                     : plan.missed().size() + " things cannot be done as wished.";
         }
-        int end = plan.tasks().stream().mapToInt(each -> each.slot().end()).max().orElse(0);
+        int end =
+                plan.tasks().stream().mapToInt(each -> each.slot().end()).max().orElse(0);
         return "all " + plan.tasks().size() + " tasks are done by " + job.spoken(end) + ".";
     }
 
@@ -112,14 +114,17 @@ final class PlanText {
             return;
         }
         page.blank().line(Ink.STRONG, "Missed");
-        for (String each : plan.missed().subList(0, Math.min(MOST_LINES, plan.missed().size()))) {
+        for (String each :
+                plan.missed().subList(0, Math.min(MOST_LINES, plan.missed().size()))) {
             page.hanging(Ink.STOP, "■ ", each);
         }
         if (plan.missed().size() > MOST_LINES) {
             page.line("  … and " + (plan.missed().size() - MOST_LINES) + " more; --json has them all.");
         }
         for (Clash clash : plan.clashes()) {
-            page.blank().wrapped(clash.what() + (clash.proved() ? "" : " (No plan was found; that there is none is not proved.)"));
+            page.blank()
+                    .wrapped(clash.what()
+                            + (clash.proved() ? "" : " (No plan was found; that there is none is not proved.)"));
             clash.wishes().forEach(wish -> page.hanging("  - ", wish));
             clash.ways().forEach(way -> page.hanging("  What would help: ", way));
         }
@@ -165,7 +170,10 @@ final class PlanText {
         }
         days.forEach((day, people) -> {
             Set<String> hired = hires.getOrDefault(day, Set.of());
-            page.blank().line(Ink.STRONG, job.spokenDay(day) + (hired.isEmpty() ? "" : " · hired: " + String.join(", ", hired)));
+            page.blank()
+                    .line(
+                            Ink.STRONG,
+                            job.spokenDay(day) + (hired.isEmpty() ? "" : " · hired: " + String.join(", ", hired)));
             new LinkedHashMap<>(people).forEach((who, lines) -> {
                 page.line("  " + who);
                 lines.forEach(line -> page.hanging("    ", line));
@@ -175,7 +183,8 @@ final class PlanText {
 
     private String line(Planned task, Window piece, String who) {
         List<String> more = new ArrayList<>();
-        List<String> others = task.slot().people().stream().filter(each -> !each.equals(who)).toList();
+        List<String> others =
+                task.slot().people().stream().filter(each -> !each.equals(who)).toList();
         if (!others.isEmpty()) {
             more.add("with " + String.join(", ", others));
         }
@@ -186,7 +195,8 @@ final class PlanText {
             more.add("no slack");
         }
         return job.at(piece.from()).format(HOUR) + "–" + job.at(piece.to()).format(HOUR) + " " + task.title()
-                + (more.isEmpty() ? "" : " (" + String.join("; ", more) + ")") + " [" + task.slot().task() + "]";
+                + (more.isEmpty() ? "" : " (" + String.join("; ", more) + ")") + " ["
+                + task.slot().task() + "]";
     }
 
     private void assumed() {

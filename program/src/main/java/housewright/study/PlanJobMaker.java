@@ -86,8 +86,10 @@ final class PlanJobMaker {
         this.today = today;
         this.from = from;
         TreeSet<LocalDate> known = new TreeSet<>();
-        project.people().values().forEach(person -> Stream.concat(person.free().stream(), person.remote().stream())
-                .forEach(free -> known.addAll(free.between())));
+        project.people()
+                .values()
+                .forEach(person -> Stream.concat(person.free().stream(), person.remote().stream())
+                        .forEach(free -> known.addAll(free.between())));
         project.hires().values().forEach(hire -> known.addAll(hire.offered()));
         project.events().values().forEach(event -> {
             if (event.from() != null && event.to() != null) {
@@ -99,7 +101,7 @@ final class PlanJobMaker {
             known.add(from);
         }
         firstDay = known.getFirst();
-        days = (int) Math.clamp(ChronoUnit.DAYS.between(firstDay, known.getLast()) + 1, 1, MOST_DAYS);
+        days = Math.clamp(ChronoUnit.DAYS.between(firstDay, known.getLast()) + 1, 1, MOST_DAYS);
     }
 
     PlanJob make() {
@@ -107,7 +109,8 @@ final class PlanJobMaker {
                 .filter(event -> !"elsewhere".equals(event.at()))
                 .flatMap(event -> Stream.ofNullable(window(event)))
                 .toList();
-        List<Person> people = project.people().values().stream().map(this::person).toList();
+        List<Person> people =
+                project.people().values().stream().map(this::person).toList();
         List<Task> tasks = work.tasks().stream().map(this::task).toList();
         Job job = new Job(
                 firstDay,
@@ -118,7 +121,9 @@ final class PlanJobMaker {
                 List.of(),
                 places(services),
                 project.orders().values().stream().map(this::delivery).toList(),
-                project.events().values().stream().flatMap(event -> Stream.ofNullable(event(event))).toList(),
+                project.events().values().stream()
+                        .flatMap(event -> Stream.ofNullable(event(event)))
+                        .toList(),
                 tasks,
                 promises());
         return new PlanJob(job, List.copyOf(assumed), unplanned(people, tasks));
@@ -128,7 +133,8 @@ final class PlanJobMaker {
         if (tasks.isEmpty()) {
             return "There is nothing to do: today and the target are the same, and the project has no tasks of its own.";
         }
-        if (people.stream().allMatch(each -> each.onSite().isEmpty() && each.remote().isEmpty())) {
+        if (people.stream()
+                .allMatch(each -> each.onSite().isEmpty() && each.remote().isEmpty())) {
             return "Nobody is free at any time: say in people who works on the job and when (free, remote).";
         }
         return "";
@@ -168,7 +174,10 @@ final class PlanJobMaker {
             for (LocalDate day = free.between().getFirst(); !day.isAfter(last); day = day.plusDays(1)) {
                 if (free.days().days().contains(day.getDayOfWeek())) {
                     int begin = minute(day.atTime(free.from()));
-                    int end = minute(free.to().equals(LocalTime.MIDNIGHT) ? day.plusDays(1).atStartOfDay() : day.atTime(free.to()));
+                    int end = minute(
+                            free.to().equals(LocalTime.MIDNIGHT)
+                                    ? day.plusDays(1).atStartOfDay()
+                                    : day.atTime(free.to()));
                     if (end > begin) {
                         windows.add(new Window(begin, end));
                     }
@@ -246,10 +255,13 @@ final class PlanJobMaker {
             there = placed.plusDays((long) Math.ceil(order.lead().seconds() / 86_400));
         }
         if (there == null) {
-            assumed.add("Order " + order.id() + " has neither a promised day nor a lead time: planned as if it were there.");
+            assumed.add("Order " + order.id()
+                    + " has neither a promised day nor a lead time: planned as if it were there.");
             return new Delivery(order.id(), order.id(), 0, 0, 0);
         }
-        int expected = order.arrived() != null ? minute(there.atStartOfDay()) : minute(there.plusDays(THERE_AFTER_DAYS).atStartOfDay());
+        int expected = order.arrived() != null
+                ? minute(there.atStartOfDay())
+                : minute(there.plusDays(THERE_AFTER_DAYS).atStartOfDay());
         int latest = order.arrived() != null ? expected : Math.min(expected + LATE_DAYS * Job.DAY, days * Job.DAY);
         if (chance > 0) {
             assumed.add("Deliveries come when promised; for how likely the days are kept, one in five comes up to "
@@ -259,7 +271,8 @@ final class PlanJobMaker {
     }
 
     private Task task(WorkTask task) {
-        housewright.model.Event held = task.event() == null ? null : project.events().get(task.event());
+        housewright.model.Event held =
+                task.event() == null ? null : project.events().get(task.event());
         Window at = held == null ? null : window(held);
         int count = Math.max(task.crew(), task.who().size());
         if (task.hires().size() > 1) {
@@ -267,8 +280,8 @@ final class PlanJobMaker {
                     + task.hires().getFirst() + " is planned for.");
         }
         if (!task.unordered().isEmpty()) {
-            assumed.add("What tasks use and no order has (such as " + task.unordered().getFirst()
-                    + ") is planned as if it were there.");
+            assumed.add("What tasks use and no order has (such as "
+                    + task.unordered().getFirst() + ") is planned as if it were there.");
         }
         return new Task(
                 task.id(),
@@ -281,14 +294,14 @@ final class PlanJobMaker {
                 task.remote() || at != null || task.hires().isEmpty()
                         ? Means.NONE
                         : new Means(task.hires().getFirst(), Map.of()),
-                new Timing(
-                        task.after(), task.deliveries(), 0, due(task, at), at == null ? null : at.from()));
+                new Timing(task.after(), task.deliveries(), 0, due(task, at), at == null ? null : at.from()));
     }
 
     /** What is done from afar before the visit is due when its first day on site begins, where somebody has time from afar. */
     private int due(WorkTask task, @Nullable Window at) {
         LocalDate site = SiteDays.first(project);
-        boolean anybody = project.people().values().stream().anyMatch(person -> !person.remote().isEmpty());
+        boolean anybody = project.people().values().stream()
+                .anyMatch(person -> !person.remote().isEmpty());
         return task.beforehand() && task.remote() && at == null && site != null && anybody
                 ? minute(site.atStartOfDay())
                 : Timing.NO_DUE;
@@ -301,7 +314,10 @@ final class PlanJobMaker {
     private static Length length(WorkTask task) {
         int likely = Math.max(1, task.takes().likely());
         return new Length(
-                Math.clamp(task.takes().least(), 1, likely), likely, Math.max(likely, task.takes().most()), likely > LONG);
+                Math.clamp(task.takes().least(), 1, likely),
+                likely,
+                Math.max(likely, task.takes().most()),
+                likely > LONG);
     }
 
     /** Longer than half a working day: nobody does it without laying it down. */
@@ -342,26 +358,34 @@ final class PlanJobMaker {
         Map<String, Set<String>> apart = new LinkedHashMap<>();
         Map<String, Set<String>> proven = new LinkedHashMap<>();
         for (WorkTask task : work.tasks()) {
-            task.takesApart().forEach(feed -> apart.computeIfAbsent(feed, each -> new HashSet<>()).add(task.id()));
+            task.takesApart()
+                    .forEach(feed ->
+                            apart.computeIfAbsent(feed, each -> new HashSet<>()).add(task.id()));
             if (task.proves() != null) {
                 proven.computeIfAbsent(task.proves(), each -> new HashSet<>()).add(task.id());
             }
         }
         Set<String> working = new HashSet<>();
-        today.stream().filter(FeedProof::proven).forEach(proof -> working.add(proof.feed().id()));
+        today.stream()
+                .filter(FeedProof::proven)
+                .forEach(proof -> working.add(proof.feed().id()));
         List<Promise> promises = new ArrayList<>();
         for (housewright.model.Event event : project.events().values()) {
             if (event.needs() == null || window(event) == null) {
                 continue;
             }
             List<String> feeds = event.needs().all()
-                    ? project.feeds().values().stream().filter(feed -> !feed.never()).map(feed -> feed.id()).toList()
+                    ? project.feeds().values().stream()
+                            .filter(feed -> !feed.never())
+                            .map(feed -> feed.id())
+                            .toList()
                     : event.needs().feeds();
             for (String feed : feeds) {
                 boolean works = working.contains(feed);
                 Set<String> takenApartBy = apart.getOrDefault(feed, Set.of());
                 if (!works || !takenApartBy.isEmpty()) {
-                    promises.add(new Promise(event.id(), feed, works, takenApartBy, proven.getOrDefault(feed, Set.of())));
+                    promises.add(
+                            new Promise(event.id(), feed, works, takenApartBy, proven.getOrDefault(feed, Set.of())));
                 }
             }
         }

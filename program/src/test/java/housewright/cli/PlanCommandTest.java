@@ -36,7 +36,9 @@ class PlanCommandTest {
     void aServiceThatWouldFindTheRoomInPiecesIsSaidWithWhatClashes() throws IOException {
         // the visitor, who alone can set loudspeakers, comes only after the service
         String text = Files.readString(REFIT)
-                .replace("from: \"10:00\", to: \"18:00\", between: [2027-05-08, 2027-05-08]", "from: \"10:00\", to: \"18:00\", between: [2027-05-15, 2027-05-15]");
+                .replace(
+                        "from: \"10:00\", to: \"18:00\", between: [2027-05-08, 2027-05-08]",
+                        "from: \"10:00\", to: \"18:00\", between: [2027-05-15, 2027-05-15]");
         Terminal.Ran ran = plan(text, "--quick");
         assertThat(ran.status()).isEqualTo(1);
         assertThat(ran.out())
@@ -56,7 +58,8 @@ class PlanCommandTest {
     @Test
     void aTimeOrALimitThatIsNoneIsRefused() throws IOException {
         String text = Files.readString(REFIT);
-        assertThat(Terminal.typing(text).run("plan", "-", "--now", "tomorrow").status()).isEqualTo(2);
+        assertThat(Terminal.typing(text).run("plan", "-", "--now", "tomorrow").status())
+                .isEqualTo(2);
         Terminal.Ran never = plan(text, "--seconds", "0");
         assertThat(never.status()).isEqualTo(2);
         assertThat(never.err()).contains("1 to 3600");

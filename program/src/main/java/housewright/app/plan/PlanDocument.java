@@ -3,7 +3,6 @@ package housewright.app.plan;
 import housewright.model.Doc;
 import housewright.plan.Goal;
 import housewright.plan.Job;
-import housewright.plan.Level;
 import housewright.plan.Plan;
 import housewright.plan.Planned;
 import housewright.plan.Readiness;
@@ -19,7 +18,8 @@ public record PlanDocument(
         @Doc("How good the plan is, the weightiest goal first")
         List<GoalPart> objective,
 
-        @Doc("What no plan can be better than, goal by goal") List<GoalPart> bound,
+        @Doc("What no plan can be better than, goal by goal")
+        List<GoalPart> bound,
 
         @Doc("What it leaves undone or too late, in sentences")
         List<String> missed,
@@ -50,7 +50,9 @@ public record PlanDocument(
     /** One event. */
     public record EventPart(
             String id,
-            @Doc("All that it needs is whole when it begins") boolean ready,
+
+            @Doc("All that it needs is whole when it begins")
+            boolean ready,
 
             @Doc("How likely that is, no finer than the lengths are guessed; null where it was not reckoned") @Nullable
             String likelihood,
@@ -58,10 +60,19 @@ public record PlanDocument(
             @Doc("What is not whole, in sentences") List<String> lacks) {}
 
     /** A goal and its figure. */
-    public record GoalPart(Goal goal, @Doc("Minutes since the job's first midnight for finish, minutes for idle, else a count") long value) {}
+    public record GoalPart(
+            Goal goal,
+
+            @Doc("Minutes since the job's first midnight for finish, minutes for idle, else a count")
+            long value) {}
 
     /** Wishes that cannot hold together. */
-    public record ClashPart(String what, List<String> tasks, List<String> wishes, @Doc("Shown, and not only not found") boolean proved, List<String> ways) {}
+    public record ClashPart(
+            String what,
+            List<String> tasks,
+            List<String> wishes,
+            @Doc("Shown, and not only not found") boolean proved,
+            List<String> ways) {}
 
     public static PlanDocument of(Job job, Plan plan, List<Chance> chances, List<String> assumed) {
         return new PlanDocument(
@@ -75,7 +86,8 @@ public record PlanDocument(
                         .toList(),
                 plan.missed(),
                 plan.clashes().stream()
-                        .map(each -> new ClashPart(each.what(), each.tasks(), each.wishes(), each.proved(), each.ways()))
+                        .map(each ->
+                                new ClashPart(each.what(), each.tasks(), each.wishes(), each.proved(), each.ways()))
                         .toList(),
                 assumed);
     }
