@@ -95,7 +95,7 @@ public final class DocumentSchemas {
         if (type == boolean.class) {
             return "boolean";
         }
-        if (type == int.class || type == Integer.class) {
+        if (type == int.class || type == long.class || type == Integer.class) {
             return "integer";
         }
         if (type == double.class || type == Double.class || type == BigDecimal.class) {
