@@ -40,7 +40,7 @@ import picocli.CommandLine.Parameters;
         })
 final class PlanCommand implements Callable<Integer> {
     private static final int DRAWS = 400;
-    private static final int MOST_PATIENCE_S = 20;
+    private static final int MOST_PATIENCE_S = 300; // telling what clashes in an overfull job takes a minute and more
 
     @Parameters(index = "0", paramLabel = "FILE", description = "Project file, YAML or JSON; - reads standard input.")
     String file = "";
@@ -137,6 +137,8 @@ final class PlanCommand implements Callable<Integer> {
         Listener progress = new Listener();
         Thread onInterrupt = new Thread(() -> {
             progress.stop = true;
+            desk.err.println("Stopping: the best plan so far is written down.");
+            desk.err.flush();
             try {
                 shown.await(MOST_PATIENCE_S, TimeUnit.SECONDS);
             } catch (InterruptedException e) {
