@@ -1,12 +1,14 @@
 package housewright.model.change;
 
 import housewright.model.About;
+import housewright.model.AcceptedPlan;
 import housewright.model.Exemption;
 import housewright.model.LocalRef.Spot;
 import housewright.model.PatchEntry;
 import housewright.model.Project;
 import housewright.model.Ref;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** One edit of a project. A list of changes is applied in order, as one batch. */
@@ -51,6 +53,13 @@ public sealed interface Change {
     record Exempt(List<Exemption> exemptions) implements Change {
         public Exempt {
             exemptions = List.copyOf(exemptions);
+        }
+    }
+
+    /** This plan holds from now on, but for its pins, which are entities of their own; {@link AcceptedPlan#NONE} for none. */
+    record Accept(AcceptedPlan plan) implements Change {
+        public Accept {
+            plan = plan.withPins(Map.of());
         }
     }
 

@@ -1,6 +1,7 @@
 package housewright.model.change;
 
 import housewright.model.About;
+import housewright.model.AcceptedPlan;
 import housewright.model.Exemption;
 import housewright.model.Join;
 import housewright.model.Lighting;
@@ -51,6 +52,8 @@ final class Edit {
                 with(project, describe.about(), project.patch(), project.pairs(), project.exempt(), null, Map.of());
             case Change.Exempt exempt ->
                 with(project, project.about(), project.patch(), project.pairs(), exempt.exemptions(), null, Map.of());
+            case Change.Accept accept ->
+                with(project, accept.plan().withPins(Section.plan(project).pins()));
         };
     }
 
@@ -81,6 +84,7 @@ final class Edit {
             case Change.Describe describe -> entries;
             case Change.Exempt exempt -> entries;
             case Change.Arrange arrange -> entries;
+            case Change.Accept accept -> entries;
         };
     }
 
@@ -182,7 +186,47 @@ final class Edit {
                 pick(section, Section.ORDERS, entities, p.orders()),
                 p.budget(),
                 p.practice(),
+                section == Section.PINS
+                        ? planned(Section.plan(p)
+                                .withPins(pick(section, Section.PINS, entities, Map.of())))
+                        : p.plan(),
+                pick(section, Section.LOG, entities, p.log()),
                 exempt);
+    }
+
+    private static Project with(Project p, AcceptedPlan plan) {
+        return new Project(
+                p.format(),
+                p.about(),
+                p.venue(),
+                p.models(),
+                p.cableTypes(),
+                p.adapters(),
+                p.equipment(),
+                p.cables(),
+                p.patch(),
+                p.networkSends(),
+                p.radio(),
+                p.pairs(),
+                p.feeds(),
+                p.lighting(),
+                p.controls(),
+                p.people(),
+                p.hires(),
+                p.events(),
+                p.files(),
+                p.tasks(),
+                p.questions(),
+                p.orders(),
+                p.budget(),
+                p.practice(),
+                planned(plan),
+                p.log(),
+                p.exempt());
+    }
+
+    private static @Nullable AcceptedPlan planned(AcceptedPlan plan) {
+        return plan.isNothing() ? null : plan;
     }
 
     private static @Nullable Lighting lighting(
