@@ -57,7 +57,7 @@ public final class WebServer implements AutoCloseable {
             throws IOException, StoreException {
         Addresses addresses = Addresses.of(serving.share(), freePort(serving));
         SharedLinks links = new SharedLinks(projects.store());
-        Door door = new Door(serving.owner(), links);
+        Door door = new Door(serving.owner(), links, projects.store(), projects.clock());
         Guard guard = new Guard(door, addresses);
         Common common = new Common(
                 projects,
