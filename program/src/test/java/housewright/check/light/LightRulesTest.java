@@ -561,6 +561,26 @@ class LightRulesTest {
     }
 
     @Test
+    void twoButtonsDoNotCloseOneContact() {
+        Small contacts = but(
+                "scene: {levels", "other: {levels: {one: 10 %}}, scene: {levels",
+                "controls: {scene: {press: desk.button-1", "controls: {other: {press: panel.button-2, calls: other}, scene: {press: panel.button-1",
+                "  controller:\n", """
+                          panel: {kind: control-panel, ports: {"contact-{1..2}": {out: contact, connector: terminals}}, points: ["button-{1..2}"], routes: ["button-{1..2} -> contact-{1..2}"]}
+                          controller:
+                        """.indent(-2).indent(2),
+                "  desk: {model: controller}", "  desk: {model: controller}\n  panel: {model: panel}",
+                "net: {both: ethernet, connector: RJ45}\n    points: [\"button", "net: {both: ethernet, connector: RJ45}\n      \"contact-{1..2}\": {in: contact, connector: terminals}\n    points: [\"button",
+                "\"button-{1..4} -> looks\"", "\"button-{1..4} -> looks\", \"contact-{1..2} -> looks\"",
+                "cables:\n", "cables:\n  K1: {from: panel.contact-1, to: desk.contact-1}\n  K2: {from: panel.contact-2, to: desk.contact-2}\n");
+        assertThat(contacts.findings("button-with-two-looks")).isEmpty();
+        assertThat(contacts.but("to: desk.contact-2", "to: desk.contact-1").lines("button-with-two-looks"))
+                .containsExactly("fix [control other, control scene, equipment desk] panel, button 2 and panel, button 1 close"
+                        + " the same contact, desk, contact 1, and call other and scene: whichever is pressed, the same look"
+                        + " comes.");
+    }
+
+    @Test
     void anAddressThatNobodyWroteDownIsAskedFor() {
         assertThat(but("universe: 2, address: 100", "universe: 2").lines("dmx-address-missing"))
                 .containsExactly(
