@@ -16,7 +16,7 @@ import java.util.Set;
  * What a signal gets to.
  *
  * @param things without the one it begins at
- * @param sockets such as {@code panel.contact-1}: what stops at the same ones, stops for the same reason
+ * @param sockets and points, such as {@code panel.contact-1}: what stops at the same ones, stops for the same reason
  * @param light it gets as far as DMX, or as lighting data on the network
  */
 record Reached(Set<String> things, Set<String> sockets, boolean light) {
@@ -26,9 +26,7 @@ record Reached(Set<String> things, Set<String> sockets, boolean light) {
         boolean[] light = {false};
         evidence.signals().reaches(from, at -> {
             things.add(at.thing());
-            if (at.spot().channel() != null) {
-                sockets.add(at.thing() + "." + at.spot().name());
-            }
+            sockets.add(at.thing() + "." + at.spot().name());
             light[0] |= Lights.isLight(at);
             return false;
         });

@@ -52,7 +52,9 @@ public final class NoWayUp implements Rule {
                     hung,
                     limit,
                     Wording.counted(things.size(), "thing is", "things are")
-                            + " to be hung, moved, secured or taken down up to "));
+                            + " to be hung, moved, secured or taken down",
+                    "",
+                    ""));
         }
         List<Overhead.Work> set = high(Overhead.readdressed(evidence), limit);
         if (!set.isEmpty()) {
@@ -62,8 +64,9 @@ public final class NoWayUp implements Rule {
                     evidence,
                     set,
                     limit,
-                    Wording.things(lamps, 4) + (lamps.size() == 1 ? " gets" : " get")
-                            + " another address, and nobody has said that it can be set from the floor; hung up to "));
+                    Wording.things(lamps, 4) + (lamps.size() == 1 ? " gets" : " get") + " another address",
+                    "nobody has said that it can be set from the floor",
+                    "Where the type takes it over the cable, say `rdm: yes` under its light; or enter"));
         }
         return findings.stream();
     }
@@ -72,24 +75,23 @@ public final class NoWayUp implements Rule {
         return all.stream().filter(each -> each.height() > limit).toList();
     }
 
-    private static Finding finding(Evidence evidence, List<Overhead.Work> all, double limit, String what) {
+    private static Finding finding(
+            Evidence evidence, List<Overhead.Work> all, double limit, String what, String unsaid, String first) {
         Set<String> places = new LinkedHashSet<>();
         double highest = 0;
         for (Overhead.Work each : all) {
             places.add(each.place().id());
             highest = Math.max(highest, each.height());
         }
-        boolean asks = what.contains(" address");
         return CARD.finding(
                 Severity.FIX,
                 places.stream().map(place -> new Subject("place", place)).toList(),
-                what + Wording.length(evidence, highest) + " above the floor, at " + Wording.things(places, 4)
-                        + ", and nothing is entered that gets anybody up there.",
+                what + (places.size() == 1 ? " " : " up to ") + Wording.length(evidence, highest)
+                        + " above the floor, at " + Wording.things(places, 4)
+                        + (unsaid.isEmpty() ? ", and" : "; " + unsaid + ", and")
+                        + " nothing is entered that gets anybody up there.",
                 List.of(new Value("height", highest, limit, "m")),
-                List.of(Fix.of((asks
-                                ? "Where the type takes it over the cable from the floor, say `rdm: yes` under its light."
-                                        + " Else enter"
-                                : "Enter")
+                List.of(Fix.of((first.isEmpty() ? "Enter" : first)
                         + " the lift or tower under hires, with the skill its user needs, the hall's own at"
                         + " per-day: 0. A ladder is no place for work with both hands; local law decides.")));
     }
