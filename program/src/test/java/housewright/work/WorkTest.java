@@ -125,6 +125,27 @@ class WorkTest {
     }
 
     @Test
+    void anAddressOverheadIsSetUpThereUnlessTheTypeTakesItFromTheFloor() {
+        String lamp = """
+                equipment:
+                  lamp: {model: MODEL, at: bar, secondary: fitted, light: {universe: 1, address: 5, mode: 1ch}, was: {light: {address: 9}}}
+                models:
+                  by-cable: {kind: fixture, light: {modes: {1ch: 1}, rdm: yes}}
+                  by-display: {kind: fixture, light: {modes: {1ch: 1}, rdm: no}}
+                hires: {lift: {kind: aerial-lift, per-day: 100, skill: lift-operator}}
+                """;
+        WorkTask unknown = task(work(lamp.replace("MODEL", "led-profile-26")), "address-lamp");
+        assertThat(unknown.hires()).containsExactly("lift");
+        assertThat(unknown.assumed()).anyMatch(each -> each.contains("can be set from the floor"));
+        WorkTask display = task(work(lamp.replace("MODEL", "by-display")), "address-lamp");
+        assertThat(display.hires()).containsExactly("lift");
+        assertThat(display.assumed()).noneMatch(each -> each.contains("from the floor"));
+        WorkTask cable = task(work(lamp.replace("MODEL", "by-cable")), "address-lamp");
+        assertThat(cable.hires()).isEmpty();
+        assertThat(cable.crew()).isEqualTo(1);
+    }
+
+    @Test
     void betweenReachAndStepsATowerServesBothHands() {
         String camera = "equipment: {cam: {model: camera-ptz-12x, at: wall, life: new, secondary: fitted}}\n";
         assertThat(task(work(camera + "hires: {tower: {kind: access-tower, skill: work-at-height}}\n"), "mount-cam")
