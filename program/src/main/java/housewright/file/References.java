@@ -280,7 +280,8 @@ final class References {
             TaskKind.Named named = TaskKind.find(id).orElse(null);
             if (task.name() == null
                     && named != null
-                    && named.kind().section() != null) { // it changes one that is worked out
+                    && named.kind().section() != null
+                    && named.where(this::exists).isEmpty()) { // it changes one that is worked out
                 known(named.kind().section(), named.about(), "tasks", id);
             }
         });
@@ -306,7 +307,10 @@ final class References {
         for (int i = 0; i < ids.size(); i++) {
             TaskKind.Named named = TaskKind.find(ids.get(i)).orElse(null);
             String section = named == null ? null : named.kind().section();
-            boolean workedOut = named != null && (section == null || exists(section, named.about()));
+            boolean workedOut = named != null
+                    && (section == null
+                            || exists(section, named.about())
+                            || named.where(this::exists).isPresent());
             if (!workedOut) {
                 known("tasks", ids.get(i), with(path, i));
             }

@@ -21,6 +21,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What is set and not wired: files loaded, devices configured, radio links. */
 final class Settings {
+    /** So many are a turn of a knob each, with nothing to log into. */
+    private static final int FEW = 2;
+
     private final Job job;
     private final Supply supply;
 
@@ -76,7 +79,9 @@ final class Settings {
                         + (Job.isNew(thing)
                                 ? " is new and comes with none of them."
                                 : " is set otherwise afterwards."));
-        job.takes(draft, "configure-device", 1);
+        if (settings > FEW || thing.ip() != null || !thing.vlans().isEmpty()) {
+            job.takes(draft, "configure-device", 1);
+        }
         job.takes(draft, "configure-setting", settings);
         set(draft, thing);
         settled(draft, thing);
