@@ -188,6 +188,9 @@ final class Together {
         if (later) {
             which.add("later");
         }
+        if (draft.kind == TaskKind.CONFIGURE) {
+            which.addAll(draft.skills);
+        }
         return String.join("-", which);
     }
 
