@@ -171,6 +171,7 @@ final class WorkText {
     /** Everything that is known of one task. */
     Page one(WorkTask task) {
         page.wrapped(Ink.STRONG, task.title() + ".");
+        task.parts().forEach(each -> page.hanging("  - ", each + "."));
         page.hanging("  Why: ", task.why());
         page.hanging(
                 "  Takes: ",

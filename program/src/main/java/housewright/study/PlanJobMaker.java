@@ -47,6 +47,9 @@ final class PlanJobMaker {
     /** Where no room is named. */
     static final String BUILDING = "building";
 
+    /** The skill of whoever lends a hand with anything. */
+    private static final String GENERAL = "general";
+
     private static final int TICK = 5; // many tasks are of five minutes: on a coarser grid they would add up to days
     private static final int MOST_DAYS = 1000;
 
@@ -289,12 +292,21 @@ final class PlanJobMaker {
                 task.kind().word(),
                 !task.mayWait(),
                 at != null ? Length.of(round(at.length())) : length(task),
-                new Crew(count, task.skills(), task.who()),
+                new Crew(count, skills(task), task.who()),
                 at != null ? Site.ANYWHERE : site(task),
                 task.remote() || at != null || task.hires().isEmpty()
                         ? Means.NONE
                         : new Means(task.hires().getFirst(), Map.of()),
                 new Timing(task.after(), task.deliveries(), 0, due(task, at), at == null ? null : at.from()));
+    }
+
+    /** What asks for nothing else asks for somebody who does anything, where the project says who that is. */
+    private List<String> skills(WorkTask task) {
+        boolean anybody = project.people().values().stream()
+                .noneMatch(person -> person.skills().contains(GENERAL));
+        return !task.skills().isEmpty() || !task.who().isEmpty() || task.event() != null || anybody
+                ? task.skills()
+                : List.of(GENERAL);
     }
 
     /** What is done from afar before the visit is due when its first day on site begins, where somebody has time from afar. */
@@ -317,11 +329,14 @@ final class PlanJobMaker {
                 Math.clamp(task.takes().least(), 1, likely),
                 likely,
                 Math.max(likely, task.takes().most()),
-                likely > LONG);
+                likely > LONG || (task.mayPause() && likely > ROUND));
     }
 
     /** Longer than half a working day: nobody does it without laying it down. */
     private static final int LONG = 240;
+
+    /** What can be left and taken up again, such as a round of like tasks, is, where it is longer than this. */
+    private static final int ROUND = 90;
 
     private Site site(WorkTask task) {
         if (task.remote()) {
@@ -361,9 +376,9 @@ final class PlanJobMaker {
             task.takesApart()
                     .forEach(feed ->
                             apart.computeIfAbsent(feed, each -> new HashSet<>()).add(task.id()));
-            if (task.proves() != null) {
-                proven.computeIfAbsent(task.proves(), each -> new HashSet<>()).add(task.id());
-            }
+            task.proves()
+                    .forEach(feed ->
+                            proven.computeIfAbsent(feed, each -> new HashSet<>()).add(task.id()));
         }
         Set<String> working = new HashSet<>();
         today.stream()

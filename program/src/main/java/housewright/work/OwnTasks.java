@@ -216,7 +216,8 @@ final class OwnTasks {
             own.deliveries.addAll(covered.deliveries);
             own.unordered.addAll(covered.unordered);
             own.takesApart.addAll(covered.takesApart);
-            own.proves = own.proves == null ? covered.proves : own.proves;
+            own.proves.addAll(covered.proves);
+            own.parts.addAll(covered.parts);
             own.cautions.addAll(covered.cautions);
             replace(covered, own);
         }

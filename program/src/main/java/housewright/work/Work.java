@@ -47,6 +47,7 @@ public final class Work {
         new Settings(job, supply).derive();
         new LightWork(job, supply).derive();
         new Ending(job, supply).derive();
+        new Together(job).merge();
         OwnTasks own = new OwnTasks(job);
         own.merge();
         return finish(job, own.edges());
@@ -91,7 +92,7 @@ public final class Work {
                 case STRIKE, TAKE_OUT -> !waitedFor.contains(id);
                 default -> false;
             };
-            draft.mayPause = switch (draft.kind) {
+            draft.mayPause = !draft.parts.isEmpty() || switch (draft.kind) {
                 case PREPARE, PLAN_NETWORK, PRINT_LABELS, RECEIVE, LEADS, OWN -> true;
                 default -> false;
             };
