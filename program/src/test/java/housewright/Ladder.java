@@ -161,6 +161,7 @@ final class Ladder {
                 "app.plan",
                 List.of(
                         "model",
+                        "model.change",
                         "plan",
                         "plan.axis",
                         "plan.list",
@@ -172,6 +173,7 @@ final class Ladder {
                 "java.nio.charset",
                 "java.nio.file..",
                 "java.util.concurrent..",
+                "biweekly..",
                 "com.fasterxml.jackson..");
         rung(
                 "store.sqlite",
@@ -213,6 +215,7 @@ final class Ladder {
                         "order",
                         "plan",
                         "plan.chance",
+                        "plan.report",
                         "study",
                         "app",
                         "app.plan"),

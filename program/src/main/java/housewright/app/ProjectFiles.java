@@ -1,5 +1,6 @@
 package housewright.app;
 
+import housewright.file.LogReader;
 import housewright.file.ProjectReader;
 import housewright.file.ReadResult;
 import housewright.model.Library;
@@ -16,6 +17,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -58,6 +60,42 @@ public final class ProjectFiles {
             return new Opening.Unreadable(name + " may not be read: you have no permission to.");
         } catch (IOException e) {
             return new Opening.Unreadable(name + " cannot be read: " + e.getMessage() + ".");
+        }
+    }
+
+    /** Reads what happened on site from a file of its own; the project opened is the given one with that log. */
+    public Opening openLog(String name, ProjectFile file) {
+        try {
+            Path path = Path.of(name);
+            byte[] bytes = Files.readAllBytes(path);
+            return switch (LogReader.read(name, bytes, file.project(), library)) {
+                case ReadResult.Refused refused -> new Opening.Refused(refused.errors());
+                case ReadResult.Loaded loaded ->
+                    new Opening.Opened(new ProjectFile(
+                            name, path, loaded.project(), loaded.source().text(), isMarked(bytes)));
+            };
+        } catch (NoSuchFileException | InvalidPathException e) {
+            return new Opening.Unreadable("There is no file " + name + ".");
+        } catch (IOException e) {
+            return new Opening.Unreadable(name + " cannot be read: " + e.getMessage() + ".");
+        }
+    }
+
+    /** Writes files into a folder, which is made where it is not there; those of the same names are replaced. */
+    public Saving writeAll(String folder, Map<String, String> textByName) {
+        try {
+            Path path = Path.of(folder);
+            Files.createDirectories(path);
+            for (Map.Entry<String, String> each : textByName.entrySet()) {
+                Files.writeString(path.resolve(each.getKey()), each.getValue());
+            }
+            return new Saving.Saved();
+        } catch (InvalidPathException e) {
+            return new Saving.NotSaved(folder + " is no folder.");
+        } catch (AccessDeniedException e) {
+            return new Saving.NotSaved(folder + " may not be written: you have no permission to.");
+        } catch (IOException e) {
+            return new Saving.NotSaved(folder + " cannot be written: " + e.getMessage() + ".");
         }
     }
 
