@@ -60,6 +60,8 @@ class LiveInBrowserTest {
             assertThat(page.locator("#undo")).containsText("Mended " + Demo.FEED);
             page.keyboard().press("Control+z");
             assertThat(title).containsText("does not arrive");
+            assertThat(page.locator(".notice")).containsText("Undone: Mended " + Demo.FEED);
+            assertThat(page.locator(".notice button")).hasCount(0); // it would take back the step before
             page.keyboard().press("Control+y");
             assertThat(title).containsText("is proven");
         }
