@@ -20,6 +20,8 @@ public enum TaskKind implements Word {
     PRINT_LABELS(null),
     /** A delivery unpacked and checked. */
     RECEIVE("orders"),
+    /** A hired thing fetched, and looked over. */
+    FETCH("equipment"),
     /** What a device holds is kept before it goes or is set otherwise. */
     COPY("equipment"),
     /** A cable that goes. */
@@ -63,6 +65,8 @@ public enum TaskKind implements Word {
     PROVE("feeds"),
     TRAIN("equipment"),
     REHEARSE("events"),
+    /** A hired thing taken back. */
+    RETURN("equipment"),
     /** The project's own. */
     OWN(null);
 

@@ -89,7 +89,7 @@ public final class Work {
         after.forEach((id, first) -> {
             Draft draft = Objects.requireNonNull(job.drafts.get(id));
             draft.mayWait = switch (draft.kind) {
-                case STRIKE, TAKE_OUT -> !waitedFor.contains(id);
+                case STRIKE, TAKE_OUT, RETURN -> !waitedFor.contains(id);
                 default -> false;
             };
             draft.mayPause = !draft.parts.isEmpty() || switch (draft.kind) {
