@@ -5,7 +5,14 @@ import java.util.Optional;
 
 /** All papers, in the order of the binder. */
 public final class Papers {
-    private static final List<Paper> ALL = List.of(new CableSchedule());
+    private static final List<Paper> ALL = List.of(
+            new InputList(),
+            new StagePlan(),
+            new CableSchedule(),
+            new PatchSheets(),
+            new PullingSchedule(),
+            new RackElevations(),
+            new SignalDrawings());
 
     private Papers() {}
 
