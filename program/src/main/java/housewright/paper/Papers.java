@@ -8,11 +8,19 @@ public final class Papers {
     private static final List<Paper> ALL = List.of(
             new InputList(),
             new StagePlan(),
-            new CableSchedule(),
             new PatchSheets(),
+            new CableSchedule(),
             new PullingSchedule(),
             new RackElevations(),
-            new SignalDrawings());
+            new SignalDrawings(),
+            new PowerSchedule(),
+            new NetworkSheet(),
+            new LightSheets(),
+            new LookSheet(),
+            new RadioSheet(),
+            new OrderList(),
+            new BudgetSheet(),
+            new AsBuilt());
 
     private Papers() {}
 
