@@ -4,6 +4,8 @@ import housewright.paper.PageSize;
 import java.util.Locale;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
+import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
 
 /** Ink on paper: hairlines, no tint, nothing under 9 pt. */
 final class PrintStyle {
@@ -12,6 +14,11 @@ final class PrintStyle {
     static final String MONO = "Sheet Mono";
 
     private PrintStyle() {}
+
+    /** The colour of {@link #INK}. */
+    static PDColor ink() {
+        return new PDColor(new float[] {0x1D / 255f, 0x22 / 255f, 0x26 / 255f}, PDDeviceRGB.INSTANCE);
+    }
 
     /** The pages of sheets, by what stands in their foot and whether they lie, and those of drawings, by size. */
     static final class Pages {
@@ -99,12 +106,8 @@ final class PrintStyle {
             tr.changed td:first-child { border-left: 1mm solid #1D2226; }
             .blank { display: inline-block; width: 80%; border-bottom: 0.2mm dotted #1D2226; }
             .box { display: inline-block; width: 3.2mm; height: 3.2mm; border: 0.2mm solid #1D2226; }
-            .drawing svg { display: block; }
+            a { color: white; text-decoration: none; font-size: 1pt; }
             .steps { font-size: 18pt; line-height: 1.35; margin: 4mm 0; padding-left: 14mm; }
             .steps li { margin: 0 0 4mm; page-break-inside: avoid; }
-            .labels { position: relative; overflow: hidden; }
-            .label { position: absolute; overflow: hidden; font-size: 9pt; line-height: 1.15; }
-            .label .first { font-weight: 700; }
-            .label .code { float: right; }
             """;
 }
