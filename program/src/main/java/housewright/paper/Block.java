@@ -1,0 +1,61 @@
+package housewright.paper;
+
+import java.util.List;
+
+/** One part of a sheet. */
+public sealed interface Block {
+    /** A heading within the sheet. */
+    record Heading(String text) implements Block {}
+
+    /** A paragraph. */
+    record Text(String text) implements Block {}
+
+    /** Where somebody could be hurt: what to mind, and whose word counts. */
+    record Caution(String text) implements Block {}
+
+    /**
+     * @param name names it among the tables of its paper; tables of one name have the same columns and become one
+     *     spreadsheet
+     */
+    record Table(String name, List<Column> columns, List<Row> rows) implements Block {
+        public Table {
+            columns = List.copyOf(columns);
+            rows = List.copyOf(rows);
+            for (Row row : rows) {
+                if (row.cells().size() != columns.size()) {
+                    throw new IllegalArgumentException("Table %s has %d columns, but row %s has %d cells"
+                            .formatted(name, columns.size(), row.key(), row.cells().size()));
+                }
+            }
+        }
+    }
+
+    /**
+     * A drawing on a page of its own size, with its own frame and title block.
+     *
+     * @param svg one {@code svg} element; where its title block has the revision and the date, {@link
+     *     PaperOptions#REVISION} and {@link PaperOptions#DATE} stand for them until they are known
+     * @param width in mm of paper
+     * @param height likewise
+     */
+    record Drawing(String title, String svg, double width, double height) implements Block {}
+
+    /** What to do, one after the other, in big type. */
+    record Steps(List<String> steps) implements Block {
+        public Steps {
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /**
+     * A page of labels, each in its place.
+     *
+     * @param width of the page, in mm
+     * @param height likewise
+     */
+    record Labels(double width, double height, List<Label> labels) implements Block {
+        public Labels {
+            labels = List.copyOf(labels);
+        }
+    }
+}

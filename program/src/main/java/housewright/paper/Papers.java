@@ -1,0 +1,19 @@
+package housewright.paper;
+
+import java.util.List;
+import java.util.Optional;
+
+/** All papers, in the order of the binder. */
+public final class Papers {
+    private static final List<Paper> ALL = List.of(new CableSchedule());
+
+    private Papers() {}
+
+    public static List<Paper> all() {
+        return ALL;
+    }
+
+    public static Optional<Paper> find(String id) {
+        return ALL.stream().filter(paper -> paper.id().equals(id)).findFirst();
+    }
+}

@@ -1,0 +1,136 @@
+package housewright.paper.html;
+
+import housewright.paper.Block;
+import housewright.paper.Cell;
+import housewright.paper.Column;
+import housewright.paper.Label;
+import housewright.paper.Row;
+import java.util.List;
+
+/** Blocks as well-formed markup, the same for the screen and for the printed page. */
+public final class Markup {
+    private final StringBuilder out = new StringBuilder();
+
+    /** @return text escaped for markup */
+    public static String escaped(String text) {
+        return Html.escaped(text);
+    }
+
+    /** The head of a sheet. */
+    public Markup head(String title, String recipient, String question) {
+        out.append("<div class=\"head\"><h1>").append(Html.escaped(title)).append("</h1><p class=\"for\">For: ");
+        out.append(Html.escaped(recipient)).append(". ").append(Html.escaped(question)).append("</p></div>\n");
+        return this;
+    }
+
+    public Markup raw(String markup) {
+        out.append(markup);
+        return this;
+    }
+
+    public Markup blocks(List<Block> blocks) {
+        blocks.forEach(this::block);
+        return this;
+    }
+
+    public Markup block(Block block) {
+        switch (block) {
+            case Block.Heading heading -> element("h2", heading.text());
+            case Block.Text text -> element("p", text.text());
+            case Block.Caution caution -> caution(caution);
+            case Block.Table table -> table(table);
+            case Block.Drawing drawing ->
+                out.append("<div class=\"drawing\">").append(drawing.svg()).append("</div>\n");
+            case Block.Steps steps -> steps(steps);
+            case Block.Labels labels -> labels(labels);
+        }
+        return this;
+    }
+
+    private void element(String tag, String text) {
+        out.append('<').append(tag).append('>').append(Html.escaped(text));
+        out.append("</").append(tag).append(">\n");
+    }
+
+    private void caution(Block.Caution caution) {
+        out.append("<p class=\"caution\"><b>Caution</b> ").append(Html.escaped(caution.text())).append("</p>\n");
+    }
+
+    private void table(Block.Table table) {
+        double sum = table.columns().stream().mapToDouble(Column::width).sum();
+        out.append("<div class=\"table\"><table><colgroup>");
+        for (Column column : table.columns()) {
+            out.append("<col style=\"width:").append(Html.num(100 * column.width() / sum)).append("%\"/>");
+        }
+        out.append("</colgroup>\n<thead><tr>");
+        for (Column column : table.columns()) {
+            out.append("<th").append(classes(column)).append('>').append(Html.escaped(column.head())).append("</th>");
+        }
+        out.append("</tr></thead>\n<tbody>\n");
+        for (Row row : table.rows()) {
+            out.append(row.changed() ? "<tr class=\"changed\">" : "<tr>");
+            for (int i = 0; i < row.cells().size(); i++) {
+                cell(row.cells().get(i), table.columns().get(i));
+            }
+            out.append("</tr>\n");
+        }
+        out.append("</tbody></table></div>\n");
+    }
+
+    private void cell(Cell cell, Column column) {
+        out.append("<td").append(classes(column)).append('>').append(Html.escaped(cell.text()));
+        switch (cell.mark()) {
+            case NONE -> {}
+            case BLANK -> out.append("<span class=\"blank\">&#160;</span>");
+            case BOX -> out.append("<span class=\"box\">&#160;</span>");
+        }
+        out.append("</td>");
+    }
+
+    private static String classes(Column column) {
+        return switch (column.kind()) {
+            case TEXT -> "";
+            case ID -> " class=\"id\"";
+            case NUMBER -> " class=\"number\"";
+        };
+    }
+
+    private void steps(Block.Steps steps) {
+        out.append("<ol class=\"steps\">\n");
+        steps.steps().forEach(step -> element("li", step));
+        out.append("</ol>\n");
+    }
+
+    private void labels(Block.Labels labels) {
+        out.append("<div class=\"labels\" style=\"width:").append(mm(labels.width()));
+        out.append(";height:").append(mm(labels.height())).append("\">\n");
+        for (Label label : labels.labels()) {
+            out.append("<div class=\"label\" style=\"left:").append(mm(label.left()));
+            out.append(";top:").append(mm(label.top()));
+            out.append(";width:").append(mm(label.width()));
+            out.append(";height:").append(mm(label.height())).append("\">");
+            if (!label.code().isEmpty()) {
+                out.append(QrCode.svg(label.code(), label.height() - 2));
+            }
+            for (int i = 0; i < label.lines().size(); i++) {
+                String line = Html.escaped(label.lines().get(i));
+                out.append(i == 0 ? "<div class=\"first\">" : "<div>").append(line).append("</div>");
+            }
+            out.append("</div>\n");
+        }
+        out.append("</div>\n");
+    }
+
+    private static String mm(double value) {
+        return Html.num(value) + "mm";
+    }
+
+    public boolean isEmpty() {
+        return out.isEmpty();
+    }
+
+    @Override
+    public String toString() {
+        return out.toString();
+    }
+}
