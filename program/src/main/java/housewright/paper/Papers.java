@@ -5,7 +5,7 @@ import java.util.Optional;
 
 /** All papers, in the order of the binder. */
 public final class Papers {
-    private static final List<Paper> ALL = List.of(new CableSchedule());
+    private static final List<Paper> ALL = List.of(new CableSchedule(), new VolunteerCards());
 
     private Papers() {}
 

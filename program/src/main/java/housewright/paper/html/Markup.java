@@ -96,9 +96,23 @@ public final class Markup {
     }
 
     private void steps(Block.Steps steps) {
-        out.append("<ol class=\"steps\">\n");
-        steps.steps().forEach(step -> element("li", step));
-        out.append("</ol>\n");
+        out.append("<table class=\"steps\"><colgroup><col style=\"width:6%\"/><col style=\"width:58%\"/>");
+        out.append("<col style=\"width:36%\"/></colgroup>\n<tbody>\n");
+        for (int i = 0; i < steps.steps().size(); i++) {
+            Block.Step step = steps.steps().get(i);
+            out.append("<tr><td class=\"number\">").append(i + 1).append("</td><td>");
+            if (!step.where().isEmpty()) {
+                out.append("<b>").append(Html.escaped(step.where())).append("</b><br/>");
+            }
+            out.append(Html.escaped(step.act())).append("</td><td><span class=\"box\">&#160;</span> ");
+            out.append(Html.escaped(step.see()));
+            if (!step.blank().isEmpty()) {
+                out.append(step.see().isEmpty() ? "" : "<br/>").append(Html.escaped(step.blank()));
+                out.append(": <span class=\"blank\">&#160;</span>");
+            }
+            out.append("</td></tr>\n");
+        }
+        out.append("</tbody></table>\n");
     }
 
     private void labels(Block.Labels labels) {
