@@ -153,7 +153,14 @@ final class Ladder {
                 "com.openhtmltopdf..",
                 "org.apache.pdfbox..");
         rung("paper.csv", List.of("paper"));
-        rung("paper.xlsx", List.of("paper"), "java.io", "java.nio.charset", "java.util.zip", "org.dhatim.fastexcel");
+        rung(
+                "paper.xlsx",
+                List.of("paper"),
+                "java.io",
+                "java.nio.charset",
+                "java.util.zip",
+                "org.apache.commons.compress..",
+                "org.dhatim.fastexcel");
         rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
         rung(
                 "app",
@@ -188,6 +195,14 @@ final class Ladder {
                 "java.nio.charset",
                 "java.nio.file..",
                 "java.util.concurrent..",
+                "com.fasterxml.jackson..");
+        rung(
+                "app.paper",
+                List.of("model", "file", "study", "paper", "paper.html", "paper.pdf", "paper.csv", "paper.xlsx"),
+                "java.io",
+                "java.nio.charset",
+                "java.nio.file..",
+                "java.security",
                 "com.fasterxml.jackson..");
         rung(
                 "store.sqlite",
@@ -230,7 +245,9 @@ final class Ladder {
                         "plan",
                         "plan.chance",
                         "study",
+                        "paper",
                         "app",
+                        "app.paper",
                         "app.plan"),
                 "java.io",
                 "java.lang.reflect",

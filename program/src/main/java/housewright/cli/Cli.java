@@ -59,6 +59,7 @@ public final class Cli {
                 .addSubcommand(new WorkCommand(desk))
                 .addSubcommand(new OrdersCommand(desk))
                 .addSubcommand(new PlanCommand(desk))
+                .addSubcommand(new PapersCommand(desk))
                 .addSubcommand(new LibraryCommand(desk))
                 .addSubcommand(new DemoCommand(desk))
                 .addSubcommand(new RehearseCommand(desk, own));

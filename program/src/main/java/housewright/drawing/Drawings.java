@@ -20,14 +20,20 @@ public final class Drawings {
     private final boolean us;
     private final Map<State, Nets> nets = new EnumMap<>(State.class);
 
-    private Drawings(Study study, Imprint imprint) {
+    private Drawings(Study study, Imprint imprint, boolean us) {
         this.study = study;
         this.imprint = imprint;
-        this.us = Paper.isUs(study.project().about());
+        this.us = us;
     }
 
+    /** On sheets of the kind that the project's rules go with. */
     public static Drawings of(Study study, Imprint imprint) {
-        return new Drawings(study, imprint);
+        return of(study, imprint, Paper.isUs(study.project().about()));
+    }
+
+    /** @param us on US sheets, with lengths in feet and inches; else on those of ISO, in metres */
+    public static Drawings of(Study study, Imprint imprint, boolean us) {
+        return new Drawings(study, imprint, us);
     }
 
     /** The systems that the project has anything of in a state, in their own order. */

@@ -12,25 +12,13 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Every cable with both its ends, way by way where it has several. */
-final class CableSchedule implements Paper {
-    @Override
-    public String id() {
-        return "cable-schedule";
-    }
-
-    @Override
-    public String title() {
-        return "Cable schedule";
-    }
-
-    @Override
-    public String recipient() {
-        return "Whoever pulls, plugs and tests cable";
-    }
-
-    @Override
-    public String question() {
-        return "Which cable goes from where to where, how long is it, and what is on its ends?";
+final class CableSchedule extends Titled {
+    CableSchedule() {
+        super(
+                "cable-schedule",
+                "Cable schedule",
+                "Whoever pulls, plugs and tests cable",
+                "Which cable goes from where to where, how long is it, and what is on its ends?");
     }
 
     @Override

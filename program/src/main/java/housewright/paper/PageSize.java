@@ -1,5 +1,9 @@
 package housewright.paper;
 
+import housewright.model.Project;
+import housewright.model.RuleSet;
+import housewright.model.Rules;
+
 /** The paper that tables and texts are printed on (ISO 216 and ANSI/ASME Y14.1, from memory). */
 public enum PageSize {
     A4("a4", 210, 297),
@@ -13,6 +17,12 @@ public enum PageSize {
         this.word = word;
         this.width = width;
         this.height = height;
+    }
+
+    /** What a project's printers hold, by the rules it goes by. */
+    public static PageSize of(Project project) {
+        Rules rules = project.about().rules();
+        return rules != null && rules.set() == RuleSet.US ? LETTER : A4;
     }
 
     /** As it stands in a command. */

@@ -5,7 +5,15 @@ import java.util.Optional;
 
 /** All papers, in the order of the binder. */
 public final class Papers {
-    private static final List<Paper> ALL = List.of(new CableSchedule(), new VolunteerCards());
+    private static final List<Paper> ALL = List.of(
+            new InputList(),
+            new StagePlan(),
+            new CableSchedule(),
+            new PatchSheets(),
+            new PullingSchedule(),
+            new RackElevations(),
+            new SignalDrawings(),
+            new VolunteerCards());
 
     private Papers() {}
 

@@ -4,6 +4,7 @@ import housewright.cable.Plug;
 import housewright.cable.Span;
 import housewright.model.Connector;
 import housewright.model.Life;
+import housewright.model.Model;
 import housewright.model.Pathway;
 import housewright.model.Project;
 import housewright.model.RuleSet;
@@ -86,6 +87,11 @@ final class Say {
 
     static String name(@Nullable String id) {
         return id == null ? "" : Words.said(id);
+    }
+
+    /** A type as a person reads it. */
+    static String type(Model model) {
+        return model.name() == null ? Words.said(model.id()) : model.name();
     }
 
     /** What becomes of a thing or cable. */

@@ -156,6 +156,14 @@ public final class Signals {
                 .findFirst();
     }
 
+    /**
+     * How signal gets to a point or to an arriving channel: for each place where one could begin, be it a source or a
+     * socket with nothing in it, a way of the fewest hops; the fewest first.
+     */
+    public List<List<Hop>> waysInto(Address place) {
+        return new Upstream(graph).ways(place);
+    }
+
     /** The way to where a pair stops; empty where it does not begin, and where the pair has a path. */
     public synchronized List<Hop> reached(PairProof pair) {
         Prover known = reaching;

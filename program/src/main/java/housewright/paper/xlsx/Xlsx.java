@@ -2,20 +2,22 @@ package housewright.paper.xlsx;
 
 import housewright.paper.Column;
 import housewright.paper.Spreadsheet;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
+import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -87,13 +89,15 @@ public final class Xlsx {
     /** The same workbook without the time at which it was made. */
     private static byte[] timeless(byte[] book) throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (ZipInputStream from = new ZipInputStream(new ByteArrayInputStream(book));
+        try (ZipFile from = ZipFile.builder()
+                        .setSeekableByteChannel(new SeekableInMemoryByteChannel(book))
+                        .get();
                 ZipOutputStream to = new ZipOutputStream(out)) {
-            for (ZipEntry entry = from.getNextEntry(); entry != null; entry = from.getNextEntry()) {
+            for (ZipArchiveEntry entry : Collections.list(from.getEntriesInPhysicalOrder())) {
                 ZipEntry same = new ZipEntry(entry.getName());
                 same.setTimeLocal(NEVER);
                 to.putNextEntry(same);
-                byte[] content = from.readAllBytes();
+                byte[] content = from.getInputStream(entry).readAllBytes();
                 to.write(entry.getName().equals("docProps/core.xml") ? undated(content) : content);
                 to.closeEntry();
             }
