@@ -30,6 +30,11 @@ public record Sheet(
         return new Sheet(id, title, recipient, false, true, blocks);
     }
 
+    /** The same with other blocks on it. */
+    public Sheet with(List<Block> others) {
+        return new Sheet(id, title, recipient, lying, large, others);
+    }
+
     /** The tables on it, in order. */
     public List<Block.Table> tables() {
         return blocks.stream()
