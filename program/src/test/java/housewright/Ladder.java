@@ -144,8 +144,9 @@ final class Ladder {
                 "paper",
                 List.of(
                         "unit", "model", "finding", "signal", "cable", "sound", "picture", "network", "light", "power",
-                        "room", "operation", "plan", "work", "order", "study", "drawing", "card"));
-        rung("paper.html", List.of("paper"), "com.google.zxing..");
+                        "room", "operation", "plan", "work", "order", "study", "drawing", "card"),
+                "com.google.zxing..");
+        rung("paper.html", List.of("paper"));
         rung(
                 "paper.pdf",
                 List.of("paper", "paper.html"),

@@ -62,8 +62,9 @@ public sealed interface Block {
      *
      * @param width of the page, in mm
      * @param height likewise
+     * @param outlined whether the edge of each label is drawn
      */
-    record Labels(double width, double height, List<Label> labels) implements Block {
+    record Labels(double width, double height, boolean outlined, List<Label> labels) implements Block {
         public Labels {
             labels = List.copyOf(labels);
         }

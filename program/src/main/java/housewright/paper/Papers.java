@@ -13,7 +13,9 @@ public final class Papers {
             new PullingSchedule(),
             new RackElevations(),
             new SignalDrawings(),
-            new VolunteerCards());
+            new VolunteerCards(),
+            new CableLabels(),
+            new EquipmentLabels());
 
     private Papers() {}
 

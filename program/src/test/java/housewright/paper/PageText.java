@@ -26,9 +26,19 @@ final class PageText {
             case Block.Drawing drawing ->
                 "[drawing: %s, %.0f x %.0f mm]".formatted(drawing.title(), drawing.width(), drawing.height());
             case Block.Steps steps -> steps(steps);
-            case Block.Labels labels ->
-                "[labels: %.0f x %.0f mm] ".formatted(labels.width(), labels.height()) + labels.labels();
+            case Block.Labels labels -> labels(labels);
         };
+    }
+
+    private static String labels(Block.Labels labels) {
+        StringJoiner lines = new StringJoiner("\n");
+        lines.add("[labels: %.1f x %.1f mm%s]".formatted(labels.width(), labels.height(), labels.outlined() ? ", outlined" : ""));
+        for (Label label : labels.labels()) {
+            lines.add(Say.number(label.left(), 2) + " " + Say.number(label.top(), 2) + ", " + Say.number(label.points(), 1)
+                    + " pt: " + String.join(" / ", label.lines())
+                    + (label.code().isEmpty() ? "" : " [" + label.code() + ", " + Say.number(label.side(), 1) + " mm]"));
+        }
+        return lines.toString();
     }
 
     private static String steps(Block.Steps steps) {

@@ -61,9 +61,11 @@ public final class HtmlPage {
             .large, .large table { font-size: 19px; line-height: 1.4; }
             .large .steps { max-width: 60em; }
             .labels { position: relative; background: #fff; color: #1D2226; margin: 12px 0; }
-            .label { position: absolute; overflow: hidden; outline: 1px solid #D8D4CB; font-size: 9pt; line-height: 1.2; }
-            .label .first { font-weight: 600; }
-            .label .code { float: right; }
+            .label { position: absolute; overflow: hidden; outline: 1px solid #D8D4CB; }
+            .said { position: absolute; white-space: nowrap; line-height: 1.15; }
+            .said .first { font-weight: 600; }
+            .code { position: absolute; }
+            .code svg { display: block; }
             @media print { :root { --ground: #fff; --ink: #1D2226; --line: #D8D4CB; --second: #1D2226; } section { break-before: page; } a { display: none; } }
             """;
 }

@@ -111,8 +111,11 @@ final class PrintStyle {
             .steps .number { font-weight: 700; padding-right: 3mm; }
             .steps .blank { width: 35%; }
             .labels { position: relative; overflow: hidden; }
-            .label { position: absolute; overflow: hidden; font-size: 9pt; line-height: 1.15; }
-            .label .first { font-weight: 700; }
-            .label .code { float: right; }
+            .label { position: absolute; overflow: hidden; }
+            .outlined { box-sizing: border-box; border: 0.1mm solid #1D2226; }
+            .said { position: absolute; white-space: nowrap; line-height: 1.15; }
+            .said .first { font-weight: 700; }
+            .code { position: absolute; }
+            .code svg { display: block; }
             """;
 }
