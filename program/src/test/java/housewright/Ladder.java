@@ -151,6 +151,7 @@ final class Ladder {
                 "paper.pdf",
                 List.of("paper", "paper.html"),
                 "java.io",
+                "javax.xml.stream",
                 "com.openhtmltopdf..",
                 "org.apache.pdfbox..");
         rung("paper.csv", List.of("paper"));

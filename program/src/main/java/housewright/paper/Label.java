@@ -26,6 +26,9 @@ public record Label(
     /** From the edge of a label to what is printed on it, in mm. */
     public static final double INSET = 1.2;
 
+    /** From one line to the next, of the size of the letters. */
+    public static final double LINE = 1.15;
+
     public Label {
         lines = List.copyOf(lines);
     }

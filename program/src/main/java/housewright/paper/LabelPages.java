@@ -13,7 +13,6 @@ import org.jspecify.annotations.Nullable;
 final class LabelPages {
     private static final double[] POINTS = {11, 10, 9, 8, 7, 6.5, 6};
     private static final double POINT = 25.4 / 72; // mm (NIST SP 811)
-    private static final double LINE = 1.15;
     private static final double LETTER = 0.54; // of the size, of condensed letters on average; bold ones are wider
     private static final double BOLD = 0.6;
 
@@ -107,7 +106,7 @@ final class LabelPages {
     private Label cut(int number, Said said, double wide, double high) {
         double points = POINTS[POINTS.length - 1];
         List<String> lines = wrapped(said.lines(), wide, points);
-        int most = Math.max(1, (int) (high / (points * POINT * LINE)));
+        int most = Math.max(1, (int) (high / (points * POINT * Label.LINE)));
         List<String> some = new ArrayList<>(lines.subList(0, Math.min(most, lines.size())));
         return at(number, points, some, "", 0);
     }
@@ -115,7 +114,7 @@ final class LabelPages {
     private @Nullable Label fitted(int number, Said said, double side, double wide, double high) {
         for (double points : POINTS) {
             List<String> lines = wrapped(said.lines(), wide, points);
-            boolean fits = lines.size() * points * POINT * LINE <= high
+            boolean fits = lines.size() * points * POINT * Label.LINE <= high
                     && lines.stream().allMatch(line -> length(line, line.equals(lines.getFirst()), points) <= wide);
             if (fits) {
                 return at(number, points, lines, side > 0 ? said.code() : "", side);

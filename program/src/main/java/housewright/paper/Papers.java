@@ -8,14 +8,22 @@ public final class Papers {
     private static final List<Paper> ALL = List.of(
             new InputList(),
             new StagePlan(),
-            new CableSchedule(),
             new PatchSheets(),
+            new CableSchedule(),
             new PullingSchedule(),
             new RackElevations(),
             new SignalDrawings(),
-            new VolunteerCards(),
+            new PowerSchedule(),
+            new NetworkSheet(),
+            new LightSheets(),
+            new LookSheet(),
+            new RadioSheet(),
+            new OrderList(),
+            new BudgetSheet(),
+            new AsBuilt(),
             new CableLabels(),
-            new EquipmentLabels());
+            new EquipmentLabels(),
+            new VolunteerCards());
 
     private Papers() {}
 

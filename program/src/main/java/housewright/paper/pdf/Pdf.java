@@ -3,23 +3,28 @@ package housewright.paper.pdf;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
+import housewright.paper.Block;
 import housewright.paper.PageSize;
 import housewright.paper.html.Issued;
 import housewright.paper.html.Markup;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.interactive.action.PDActionURI;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.jspecify.annotations.Nullable;
 
 /** Prints papers; equal input gives equal bytes. Safe to use from several threads. */
 public final class Pdf {
-    private static final String FONTS = "/housewright/paper/fonts/";
+    /** The link that marks the page which a block has to itself. */
+    static final String OWN = "own:";
 
     static {
         XRLog.setLoggingEnabled(false);
@@ -35,44 +40,35 @@ public final class Pdf {
     public static byte[] of(String hall, String title, String question, PageSize size, List<Issued> sheets) {
         PrintStyle.Pages pages = new PrintStyle.Pages(size);
         Markup body = new Markup();
+        List<Block> ownBlocks = new ArrayList<>();
         for (Issued issued : sheets) {
-            new Sheets(issued, hall + " · " + title, question, pages, body).write();
+            new Sheets(issued, hall + " · " + title, question, pages, body, ownBlocks).write();
         }
         String html = "<html><head><title>" + Markup.escaped(title) + "</title><style>"
-                + Markup.escaped(pages.style()) + "</style></head><body>" + ink(body.toString()) + "</body></html>";
-        return render(html, title + ", " + hall);
+                + Markup.escaped(pages.style()) + "</style></head><body>" + body + "</body></html>";
+        return render(html, title + ", " + hall, ownBlocks);
     }
 
-    /** What a page of the screen leaves to its surroundings: colour and letters. */
-    private static String ink(String markup) {
-        return markup.replace("=\"currentColor\"", "=\"" + PrintStyle.INK + "\"")
-                .replace("=\"system-ui, sans-serif\"", "=\"" + PrintStyle.SANS + "\"")
-                .replace("=\"ui-monospace, monospace\"", "=\"" + PrintStyle.MONO + "\"");
-    }
-
-    private static byte[] render(String html, String title) {
-        try (BatikSVGDrawer drawer = new BatikSVGDrawer()) {
-            PdfRendererBuilder builder = new PdfRendererBuilder();
-            builder.useFastMode();
-            builder.withHtmlContent(html, null);
-            builder.useSVGDrawer(drawer);
-            builder.withProducer("Housewright");
-            font(builder, "DejaVuSansCondensed.ttf", PrintStyle.SANS, 400);
-            font(builder, "DejaVuSansCondensed-Bold.ttf", PrintStyle.SANS, 700);
-            font(builder, "DejaVuSansMono.ttf", PrintStyle.MONO, 400);
-            ByteArrayOutputStream out = new ByteArrayOutputStream();
-            builder.toStream(out);
-            try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
-                renderer.layout();
-                renderer.createPDFWithoutClosing();
-                PDDocument document = renderer.getPdfDocument();
+    private static byte[] render(String html, String title, List<Block> ownBlocks) {
+        PdfRendererBuilder builder = new PdfRendererBuilder();
+        builder.useFastMode();
+        builder.withHtmlContent(html, null);
+        font(builder, Fonts.SANS, PrintStyle.SANS, 400);
+        font(builder, Fonts.BOLD, PrintStyle.SANS, 700);
+        font(builder, Fonts.MONO, PrintStyle.MONO, 400);
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        builder.toStream(out);
+        try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+            renderer.layout();
+            renderer.createPDFWithoutClosing();
+            try (PDDocument document = renderer.getPdfDocument()) {
+                draw(ownBlocks, document);
                 PDDocumentInformation information = new PDDocumentInformation();
                 information.setTitle(title);
                 information.setProducer("Housewright");
                 document.setDocumentInformation(information);
-                document.setDocumentId(0L);
+                document.setDocumentId(0L); // else from the clock
                 document.save(out);
-                document.close();
             }
             return out.toByteArray();
         } catch (IOException e) {
@@ -80,15 +76,36 @@ public final class Pdf {
         }
     }
 
-    private static void font(PdfRendererBuilder builder, String file, String family, int weight) {
-        builder.useFont(() -> open(file), family, weight, FontStyle.NORMAL, true);
+    private static void draw(List<Block> ownBlocks, PDDocument document) throws IOException {
+        Fonts fonts = new Fonts(document);
+        for (PDPage page : document.getPages()) {
+            Integer number = number(page);
+            if (number == null) {
+                continue;
+            }
+            page.setAnnotations(List.of());
+            switch (ownBlocks.get(number)) {
+                case Block.Drawing drawing -> DrawingPage.draw(drawing.svg(), document, page, fonts);
+                case Block.Labels labels -> LabelPage.draw(labels, document, page, fonts);
+                default -> throw new IllegalStateException("no page of its own");
+            }
+        }
     }
 
-    private static InputStream open(String file) {
-        InputStream in = Pdf.class.getResourceAsStream(FONTS + file);
-        if (in == null) {
-            throw new IllegalStateException("The program was packed without its font " + file);
+    /** The number of the block that has this page to itself. */
+    private static @Nullable Integer number(PDPage page) throws IOException {
+        for (PDAnnotation each : page.getAnnotations()) {
+            if (each instanceof PDAnnotationLink link
+                    && link.getAction() instanceof PDActionURI to
+                    && to.getURI() != null
+                    && to.getURI().startsWith(OWN)) {
+                return Integer.valueOf(to.getURI().substring(OWN.length()));
+            }
         }
-        return in;
+        return null;
+    }
+
+    private static void font(PdfRendererBuilder builder, String file, String family, int weight) {
+        builder.useFont(() -> Fonts.open(file), family, weight, FontStyle.NORMAL, true);
     }
 }

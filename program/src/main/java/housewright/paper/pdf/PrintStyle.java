@@ -4,6 +4,8 @@ import housewright.paper.PageSize;
 import java.util.Locale;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
+import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
 
 /** Ink on paper: hairlines, no tint, nothing under 9 pt. */
 final class PrintStyle {
@@ -12,6 +14,11 @@ final class PrintStyle {
     static final String MONO = "Sheet Mono";
 
     private PrintStyle() {}
+
+    /** The colour of {@link #INK}. */
+    static PDColor ink() {
+        return new PDColor(new float[] {0x1D / 255f, 0x22 / 255f, 0x26 / 255f}, PDDeviceRGB.INSTANCE);
+    }
 
     /** The pages of sheets, by what stands in their foot and whether they lie, and those of drawings, by size. */
     static final class Pages {
@@ -99,7 +106,7 @@ final class PrintStyle {
             tr.changed td:first-child { border-left: 1mm solid #1D2226; }
             .blank { display: inline-block; width: 80%; border-bottom: 0.2mm dotted #1D2226; }
             .box { display: inline-block; width: 3.2mm; height: 3.2mm; border: 0.2mm solid #1D2226; }
-            .drawing svg { display: block; }
+            a { color: white; text-decoration: none; font-size: 1pt; }
             .large { font-size: 13pt; line-height: 1.25; }
             .large h1 { font-size: 24pt; }
             .large h2 { font-size: 13pt; margin: 3mm 0 0; }
@@ -110,12 +117,5 @@ final class PrintStyle {
             .large table.steps { font-size: 14pt; line-height: 1.2; border-top: 0.4mm solid #1D2226; }
             .steps .number { font-weight: 700; padding-right: 3mm; }
             .steps .blank { width: 35%; }
-            .labels { position: relative; overflow: hidden; }
-            .label { position: absolute; overflow: hidden; }
-            .outlined { box-sizing: border-box; border: 0.1mm solid #1D2226; }
-            .said { position: absolute; white-space: nowrap; line-height: 1.15; }
-            .said .first { font-weight: 700; }
-            .code { position: absolute; }
-            .code svg { display: block; }
             """;
 }

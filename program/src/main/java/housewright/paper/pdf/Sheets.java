@@ -17,14 +17,17 @@ final class Sheets {
     private final PrintStyle.Pages pages;
     private final Markup out;
     private final List<Block> run = new ArrayList<>();
+    /** What has a page to itself; a mark stands on that page until it is drawn. */
+    private final List<Block> ownBlocks;
     private boolean headed;
 
-    Sheets(Issued issued, String foot, String question, PrintStyle.Pages pages, Markup out) {
+    Sheets(Issued issued, String foot, String question, PrintStyle.Pages pages, Markup out, List<Block> ownBlocks) {
         this.issued = issued;
         this.foot = foot;
         this.question = question;
         this.pages = pages;
         this.out = out;
+        this.ownBlocks = ownBlocks;
     }
 
     void write() {
@@ -34,7 +37,8 @@ final class Sheets {
                 run.add(block);
             } else {
                 endRun();
-                open(own, "").block(block).raw("</div>\n");
+                open(own, "").raw("<a href=\"" + Pdf.OWN + ownBlocks.size() + "\">&#160;</a></div>\n");
+                ownBlocks.add(block);
             }
         }
         endRun();
