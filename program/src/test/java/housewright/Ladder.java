@@ -56,6 +56,7 @@ final class Ladder {
             "operation",
             "work",
             "order",
+            "card",
             "drawing",
             "plan.list",
             "plan.check",
@@ -138,12 +139,14 @@ final class Ladder {
                 "javax.xml.stream",
                 "org.eclipse.elk..",
                 "org.eclipse.emf..");
+        rung("card", List.of("unit", "model", "signal", "cable", "sound", "network", "power", "operation", "study"));
         rung(
                 "paper",
                 List.of(
                         "unit", "model", "finding", "signal", "cable", "sound", "picture", "network", "light", "power",
-                        "room", "operation", "plan", "work", "order", "study", "drawing"));
-        rung("paper.html", List.of("paper"), "com.google.zxing..");
+                        "room", "operation", "plan", "work", "order", "study", "drawing", "card"),
+                "com.google.zxing..");
+        rung("paper.html", List.of("paper"));
         rung(
                 "paper.pdf",
                 List.of("paper", "paper.html"),

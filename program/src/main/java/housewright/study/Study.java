@@ -87,7 +87,7 @@ public final class Study implements Evidence {
         this.lights = new Once<>(() -> Lights.of(types, things.get(), signals(), cabling()));
         this.supplies = new Once<>(() -> Supplies.of(types, things.get(), cabling(), networks()));
         this.rooms = new Once<>(() -> Rooms.of(types, things.get()));
-        this.operation = new Once<>(() -> Operation.of(project(), things.get(), cabling()));
+        this.operation = new Once<>(() -> Operation.of(project(), things.get(), cabling(), signals()));
         this.work = new Once<>(() -> {
             Study before = at(Moment.today());
             return Work.of(types, before.cabling(), cabling(), before.proofs(), proofs());
