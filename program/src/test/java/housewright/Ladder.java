@@ -78,8 +78,19 @@ final class Ladder {
         rung("model", List.of("unit"));
         rung("model.change", List.of("unit", "model"));
         rung(
+                "sheet",
+                List.of(),
+                "java.io",
+                "java.nio",
+                "java.nio.charset",
+                "java.util.zip",
+                "javax.xml.stream",
+                "org.apache.commons.compress.archivers.zip",
+                "org.apache.commons.compress.utils",
+                "org.dhatim.fastexcel..");
+        rung(
                 "file",
-                List.of("unit", "model", "model.change"),
+                List.of("unit", "model", "model.change", "sheet"),
                 "java.io",
                 "java.lang.reflect",
                 "java.nio",
@@ -190,6 +201,7 @@ final class Ladder {
         rung(
                 "app.table",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",

@@ -3,6 +3,7 @@ package housewright.app.table;
 import housewright.file.EntityCells.Reading;
 import housewright.file.Naming;
 import housewright.model.Project;
+import housewright.sheet.Delimited;
 import housewright.study.Study;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -59,7 +60,7 @@ public final class ColumnGuess {
     }
 
     public static Guess of(Study study, Table table, String text) {
-        return of(study, table, PastedText.rows(text));
+        return of(study, table, Delimited.pasted(text));
     }
 
     /** @param rows cells of any sheet, a head among them or not */
