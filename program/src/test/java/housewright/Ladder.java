@@ -153,6 +153,7 @@ final class Ladder {
         rung(
                 "app",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -215,6 +216,7 @@ final class Ladder {
         rung(
                 "cli",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -226,8 +228,11 @@ final class Ladder {
                         "plan",
                         "plan.chance",
                         "study",
+                        "drawing",
                         "app",
-                        "app.plan"),
+                        "app.packet",
+                        "app.plan",
+                        "app.table"),
                 "java.io",
                 "java.lang.reflect",
                 "java.net",
@@ -239,6 +244,7 @@ final class Ladder {
         rung(
                 "web.page",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -256,6 +262,7 @@ final class Ladder {
         rung(
                 "web",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",

@@ -80,7 +80,15 @@ public final class ProjectReader {
      * @param name for the errors, in place of a file's
      */
     public static List<FileError> check(String name, Project project, Library library) {
-        Errors errors = new Errors();
+        return check(name, project, library, new Errors());
+    }
+
+    /** As above, with up to so many errors, for whoever has to tell each of many rows what is wrong with it. */
+    public static List<FileError> check(String name, Project project, Library library, int mostErrors) {
+        return check(name, project, library, new Errors(mostErrors, mostErrors));
+    }
+
+    private static List<FileError> check(String name, Project project, Library library, Errors errors) {
         Budget budget = new Budget();
         new References(project, library, new Binder(errors, budget), () -> ModelNodes.of(project), errors, budget)
                 .check();
