@@ -79,8 +79,19 @@ final class Ladder {
         rung("model", List.of("unit"));
         rung("model.change", List.of("unit", "model"));
         rung(
+                "sheet",
+                List.of(),
+                "java.io",
+                "java.nio",
+                "java.nio.charset",
+                "java.util.zip",
+                "javax.xml.stream",
+                "org.apache.commons.compress.archivers.zip",
+                "org.apache.commons.compress.utils",
+                "org.dhatim.fastexcel..");
+        rung(
                 "file",
-                List.of("unit", "model", "model.change"),
+                List.of("unit", "model", "model.change", "sheet"),
                 "java.io",
                 "java.lang.reflect",
                 "java.nio",
@@ -167,6 +178,7 @@ final class Ladder {
         rung(
                 "app",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -225,6 +237,7 @@ final class Ladder {
         rung(
                 "app.table",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -238,6 +251,7 @@ final class Ladder {
         rung(
                 "cli",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -250,10 +264,13 @@ final class Ladder {
                         "plan.chance",
                         "plan.report",
                         "study",
+                        "drawing",
                         "paper",
                         "app",
+                        "app.packet",
                         "app.paper",
-                        "app.plan"),
+                        "app.plan",
+                        "app.table"),
                 "java.io",
                 "java.lang.reflect",
                 "java.net",
@@ -265,6 +282,7 @@ final class Ladder {
         rung(
                 "web.page",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -282,6 +300,7 @@ final class Ladder {
         rung(
                 "web",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",

@@ -56,7 +56,8 @@ public final class Shape {
         for (Tie tie : model.ties()) {
             for (Tie.Pair pair : tie.pairs()) {
                 if (mains.contains(pair.one()) || mains.contains(pair.other())) {
-                    any |= mains.add(pair.one()) | mains.add(pair.other());
+                    any |= mains.add(pair.one());
+                    any |= mains.add(pair.other());
                 }
             }
         }

@@ -64,4 +64,18 @@ final class Session {
     synchronized @Nullable Notice takeNotice() {
         return notices.poll();
     }
+
+    /** A file that was sent to be looked at; the next one takes its place. */
+    record Upload(String project, String name, byte[] bytes) {}
+
+    private @Nullable Upload upload;
+
+    synchronized void keep(Upload sent) {
+        upload = sent;
+    }
+
+    /** What was sent last, where it was for this project. */
+    synchronized @Nullable Upload upload(String project) {
+        return upload != null && upload.project().equals(project) ? upload : null;
+    }
 }
