@@ -267,7 +267,6 @@ final class Ladder {
                         "drawing",
                         "paper",
                         "app",
-                        "app.packet",
                         "app.paper",
                         "app.plan",
                         "app.table"),
