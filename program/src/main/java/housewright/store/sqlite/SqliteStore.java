@@ -133,6 +133,11 @@ public final class SqliteStore implements ProjectStore {
     }
 
     @Override
+    public List<StepTaken> listSteps(String project, long revision) throws StoreException {
+        return database.read(handle -> Journal.listSteps(handle, project, revision));
+    }
+
+    @Override
     public long lastSeen(String project, String person) throws StoreException {
         return database.read(handle -> Journal.lastSeen(handle, project, person));
     }
