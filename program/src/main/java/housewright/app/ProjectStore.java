@@ -127,6 +127,16 @@ public interface ProjectStore extends Closeable {
     /** Steps after a revision, oldest first. */
     List<Revision> listSince(String project, long revision) throws StoreException;
 
+    /**
+     * A step without its changes.
+     *
+     * @param of the revision undone, redone or restored; 0 for other steps
+     */
+    record StepTaken(long number, String author, Step step, long of) {}
+
+    /** Steps after a revision without their changes, oldest first. */
+    List<StepTaken> listSteps(String project, long revision) throws StoreException;
+
     /** The newest revision that this person has looked at; 0 where none. */
     long lastSeen(String project, String person) throws StoreException;
 

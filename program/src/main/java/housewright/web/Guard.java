@@ -1,5 +1,6 @@
 package housewright.web;
 
+import housewright.app.Role;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.ForbiddenResponse;
@@ -92,6 +93,11 @@ final class Guard {
 
     boolean knows(Context ctx) {
         return door.find(cookie(ctx)).isPresent();
+    }
+
+    /** Of whoever asks; a viewer's for whoever is not known. */
+    Role role(Context ctx) {
+        return door.find(cookie(ctx)).map(session -> session.role).orElse(Role.VIEWER);
     }
 
     void remember(Context ctx, String cookie) {

@@ -13,6 +13,7 @@ import housewright.app.ProjectStore.Revision;
 import housewright.app.ProjectStore.Saved;
 import housewright.app.ProjectStore.ShareLink;
 import housewright.app.ProjectStore.Step;
+import housewright.app.ProjectStore.StepTaken;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
@@ -333,6 +334,20 @@ public abstract class ProjectStoreContract {
         reopen();
         assertThat(store.findContent(kept.id(), first.id())).hasValue(content);
         assertThat(store.findContent(kept.id(), "another")).isEmpty();
+    }
+
+    @Test
+    void stepsComeWithoutTheirChangesAndOnlyThoseSince() throws StoreException {
+        Kept kept = project(store, "Hall", 3);
+        List<StepTaken> all = store.listSteps(kept.id(), 0);
+        assertThat(all)
+                .isEqualTo(store.listSince(kept.id(), 0).stream()
+                        .map(each -> new StepTaken(
+                                each.number(), each.what().author(), each.what().step(), each.what().of()))
+                        .toList())
+                .hasSize(3);
+        assertThat(store.listSteps(kept.id(), 2)).containsExactly(all.getLast());
+        assertThat(store.listSteps(kept.id(), 3)).isEmpty();
     }
 
     @Test

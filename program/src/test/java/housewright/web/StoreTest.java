@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -127,6 +128,17 @@ class StoreTest {
                 Visitor owner = Visitor.stranger(hall);
                 owner.get(hall.server.openOnce().substring(hall.origin().length()));
                 String job = "/p/" + hall.job().id();
+                Visitor helper = Visitor.stranger(hall);
+                helper.get("/in/" + hall.server.common().door().siteSecret());
+                for (Visitor each : List.of(owner, helper)) {
+                    String told = each.get(each.post(job + "/questions", Map.of("asks", "Who has the key?", "back", job + "/questions"))
+                                    .headers()
+                                    .firstValue("Location")
+                                    .orElseThrow())
+                            .body();
+                    assertThat(told).contains("Nothing can be changed").contains("Who has the key?");
+                    assertThat(told.contains(folder.toString())).as("a path, to the lead alone").isEqualTo(each == owner);
+                }
                 for (String page : List.of("/", job, job + "/questions", job + "/equipment", job + "/history")) {
                     assertThat(owner.get(page).statusCode()).as(page).isEqualTo(200);
                 }

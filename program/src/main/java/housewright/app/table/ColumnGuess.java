@@ -118,18 +118,23 @@ public final class ColumnGuess {
         return of(study, table, Delimited.pasted(text));
     }
 
-    /** @param rows cells of any sheet, a head among them or not */
-    public static Guess of(Study study, Table table, List<List<String>> rows) {
-        return new ColumnGuess(study, table).guess(rows);
+    /** @param headed the first row is headings, as somebody has said; null where nobody has */
+    public static Guess of(Study study, Table table, String text, @Nullable Boolean headed) {
+        return new ColumnGuess(study, table).guess(Delimited.pasted(text), headed);
     }
 
-    private Guess guess(List<List<String>> rows) {
+    /** @param rows cells of any sheet, a head among them or not */
+    public static Guess of(Study study, Table table, List<List<String>> rows) {
+        return new ColumnGuess(study, table).guess(rows, null);
+    }
+
+    private Guess guess(List<List<String>> rows, @Nullable Boolean said) {
         if (rows.isEmpty()) {
             return new Guess(List.of(), List.of(), List.of());
         }
         int width = rows.stream().mapToInt(List::size).max().orElse(0);
         List<String> first = padded(rows.getFirst(), width);
-        boolean headed = isHead(first, rows);
+        boolean headed = said == null ? isHead(first, rows) : said;
         return guess(first, headed, headed ? rows.subList(1, rows.size()) : rows, width);
     }
 

@@ -14,10 +14,12 @@ import org.jspecify.annotations.Nullable;
 public final class SqliteStore implements ProjectStore {
     private final Database database;
     private final Backups backups;
+    private final Trouble trouble;
     private final @Nullable String whyReadOnly;
     private volatile @Nullable String backupTrouble;
 
-    private SqliteStore(Database database, Backups backups, @Nullable String whyReadOnly) {
+    private SqliteStore(Database database, Backups backups, Trouble trouble, @Nullable String whyReadOnly) {
+        this.trouble = trouble;
         this.database = database;
         this.backups = backups;
         this.whyReadOnly = whyReadOnly;
@@ -48,7 +50,7 @@ public final class SqliteStore implements ProjectStore {
         if (mode == Connections.Mode.READ_WRITE) {
             writeAhead(database);
         }
-        SqliteStore store = new SqliteStore(database, new Backups(file, settings), found.whyReadOnly());
+        SqliteStore store = new SqliteStore(database, new Backups(file, settings), new Trouble(file), found.whyReadOnly());
         if (!store.isReadOnly()) {
             try {
                 store.backUpIfDue(now);
@@ -128,6 +130,11 @@ public final class SqliteStore implements ProjectStore {
     @Override
     public List<Revision> listSince(String project, long revision) throws StoreException {
         return database.read(handle -> Journal.listSince(handle, project, revision));
+    }
+
+    @Override
+    public List<StepTaken> listSteps(String project, long revision) throws StoreException {
+        return database.read(handle -> Journal.listSteps(handle, project, revision));
     }
 
     @Override
@@ -244,7 +251,7 @@ public final class SqliteStore implements ProjectStore {
 
     private void requireWritable() throws StoreException {
         if (whyReadOnly != null) {
-            throw new StoreException(whyReadOnly);
+            throw trouble.told(whyReadOnly, null);
         }
     }
 

@@ -14,6 +14,20 @@ class PasteTest {
     private static final Project DEMO = Halls.demo();
     private static final Study STUDY = Halls.study(DEMO);
 
+    /** Whoever pasted it knows better than the guess, either way. */
+    @Test
+    void theFirstRowIsHeadingsWhereSomebodySaysSo() {
+        String text = "Number\tLength\nC801\t4 m\n";
+        assertThat(ColumnGuess.of(STUDY, Table.CABLES, text, null).rows()).hasSize(1);
+        assertThat(ColumnGuess.of(STUDY, Table.CABLES, text, false).rows()).hasSize(2);
+        String own = "ours\thow far\nC801\t4 m\n";
+        assertThat(ColumnGuess.of(STUDY, Table.CABLES, own, null).head()).isEmpty();
+        Guess said = ColumnGuess.of(STUDY, Table.CABLES, own, true);
+        assertThat(said.head()).containsExactly("ours", "how far");
+        assertThat(said.columns()).containsExactly("id", "length");
+        assertThat(said.rows()).containsExactly(List.of("C801", "4 m"));
+    }
+
     @Test
     void aListOfCablesIsReadByTheWordsOfTheTrade() {
         String text = """
@@ -109,6 +123,7 @@ class PasteTest {
     @Test
     void whatIsNoListIsNothingToRead() {
         assertThat(ColumnGuess.of(STUDY, Table.CABLES, "").rows()).isEmpty();
+        assertThat(ColumnGuess.of(STUDY, Table.CABLES, "", true).rows()).isEmpty();
         Paste.Pasted pasted = Paste.read(STUDY, Table.CABLES, ColumnGuess.of(STUDY, Table.CABLES, "just some words"));
         assertThat(pasted.edit().rows().size() + pasted.rows().size()).isLessThanOrEqualTo(2);
     }
