@@ -32,6 +32,8 @@ public final class Grid {
     /** Longest piece, in minutes, of a task that may pause. */
     static final int PIECE = 60;
 
+    private static final long[] NOBODY = {};
+
     public final Job job;
     public final Log log;
     /** Positions. */
@@ -67,6 +69,7 @@ public final class Grid {
     private final Map<Long, List<Window>> stretchesOnSite = new HashMap<>();
     private final Map<Long, List<Window>> stretchesAnywhere = new HashMap<>();
     private final Map<Times, long[]> possible = new HashMap<>();
+    private final Map<Times, BitSet> openOf = new HashMap<>();
     private final Map<Times, BitSet> startsOf = new HashMap<>();
     private final Openings openings;
     private final Map<String, int[]> toolTaken = new HashMap<>();
@@ -504,19 +507,32 @@ public final class Grid {
     private long[] possible(Task task, int[] pieces, int[] around, long[] crews) {
         int longest = Arrays.stream(pieces).max().orElse(0);
         boolean remote = task.site().remote();
+        BitSet open = open(around, longest);
         return possible.computeIfAbsent(new Times(around, crews, longest, remote), any -> Arrays.stream(
                         crews)
                 .filter(crew -> {
                     for (Window stretch : stretches(crew, remote)) {
-                        for (int at = stretch.from(); at + longest <= stretch.to(); at++) {
-                            if (around[at] >= longest) {
-                                return true;
-                            }
+                        int at = open.nextSetBit(stretch.from());
+                        if (at >= 0 && at + longest <= stretch.to()) {
+                            return true;
                         }
                     }
                     return false;
                 })
                 .toArray());
+    }
+
+    /** Where place, hire and time leave room for a piece. */
+    private BitSet open(int[] surroundings, int ticks) {
+        return openOf.computeIfAbsent(new Times(surroundings, NOBODY, ticks, false), any -> {
+            BitSet open = new BitSet(length);
+            for (int at = 0; at < length; at++) {
+                if (surroundings[at] >= ticks) {
+                    open.set(at);
+                }
+            }
+            return open;
+        });
     }
 
     /** Where a whole crew is free together without a gap, in positions: few for most, however long the axis is. */
@@ -555,13 +571,12 @@ public final class Grid {
         BitSet may = new BitSet(length);
         for (long crew : unit.crews()) {
             for (Window stretch : stretches(crew, unit.task().site().remote())) {
-                for (int at = stretch.from(); at + ticks <= stretch.to(); at++) {
-                    if (unit.surroundings()[at] >= ticks) {
-                        may.set(at);
-                    }
+                if (stretch.length() >= ticks) {
+                    may.set(stretch.from(), stretch.to() - ticks + 1);
                 }
             }
         }
+        may.and(open(unit.surroundings(), ticks));
         return may;
     }
 
