@@ -179,6 +179,9 @@ final class Together {
         if (!draft.hires.isEmpty() && (height == null || height <= job.reach())) {
             which.addAll(draft.hires);
         }
+        if (draft.kind == TaskKind.ADDRESS && draft.overhead) {
+            which.add("up");
+        }
         if (draft.crew > 1 && draft.hires.isEmpty() && draft.kind.section() != null && isCarried(draft)) {
             which.add("by-" + draft.crew);
         }
@@ -322,13 +325,33 @@ final class Together {
 
     /** Puts the tasks in order and finds what comes before and behind each; false where they wait for each other. */
     private boolean order() {
-        Sequence sequence = new Sequence(job.drafts.keySet());
-        List<Sequence.Pair> pairs = new ArrayList<>();
-        job.drafts.values().forEach(draft -> draft.after.forEach(each -> pairs.add(new Sequence.Pair(each, draft.id))));
-        if (!sequence.addAll(pairs)) {
+        Map<String, Integer> open = new HashMap<>();
+        Map<String, List<String>> then = new HashMap<>();
+        List<String> order = new ArrayList<>(job.drafts.size());
+        for (Draft draft : job.drafts.values()) {
+            int first = 0;
+            for (String each : draft.after) {
+                if (job.drafts.containsKey(each)) {
+                    first++;
+                    then.computeIfAbsent(each, key -> new ArrayList<>()).add(draft.id);
+                }
+            }
+            open.put(draft.id, first);
+            if (first == 0) {
+                order.add(draft.id);
+            }
+        }
+        for (int i = 0; i < order.size(); i++) {
+            for (String next : then.getOrDefault(order.get(i), List.of())) {
+                if (open.merge(next, -1, Integer::sum) == 0) {
+                    order.add(next);
+                }
+            }
+        }
+        if (order.size() < job.drafts.size()) {
             return false;
         }
-        ids = sequence.order();
+        ids = order;
         index.clear();
         ids.forEach(id -> index.put(id, index.size()));
         before = new BitSet[ids.size()];
