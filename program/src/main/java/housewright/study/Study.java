@@ -19,6 +19,8 @@ import housewright.model.Life;
 import housewright.model.LogEntry;
 import housewright.model.Project;
 import housewright.model.Types;
+import housewright.model.change.Change;
+import housewright.model.change.Section;
 import housewright.network.Networks;
 import housewright.operation.Operation;
 import housewright.order.Need;
@@ -46,6 +48,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One project at one moment, and everything that follows from it. Safe to ask from several threads; every answer is
@@ -71,27 +74,47 @@ public final class Study implements Evidence {
     private final Once<Findings> beyondFeeds;
     private final Once<Findings> findings;
     private final Once<Verdict> verdict;
-    private final Map<String, Once<List<Mend>>> mends = new ConcurrentHashMap<>();
+    private final Map<String, Once<List<Mend>>> mends;
+    private final @Nullable Study alike;
 
-    private Study(Types types, Moment moment, List<Rule> rules, Map<Moment, Study> byMoment) {
+    /** @param alike one of the same design, whose answers that rest on the design alone are taken over; null for none */
+    private Study(
+            Types types, Moment moment, List<Rule> rules, Map<Moment, Study> byMoment, @Nullable Study alike) {
         this.types = types;
         this.moment = moment;
         this.rules = rules;
         this.byMoment = byMoment;
-        this.things = new Once<>(() -> Present.all(types, moment));
-        this.signals = new Once<>(() -> Signals.of(types.project(), types.library(), moment));
-        this.cabling = new Once<>(() -> Cabling.of(types, things.get(), moment));
-        this.pictures = new Once<>(() -> Pictures.of(types, things.get(), signals()));
-        this.networks = new Once<>(() -> Networks.of(types, things.get(), signals(), cabling()));
-        this.sound = new Once<>(() -> Sound.of(project(), things.get(), signals(), cabling()));
-        this.lights = new Once<>(() -> Lights.of(types, things.get(), signals(), cabling()));
-        this.supplies = new Once<>(() -> Supplies.of(types, things.get(), cabling(), networks()));
-        this.rooms = new Once<>(() -> Rooms.of(types, things.get()));
-        this.operation = new Once<>(() -> Operation.of(project(), things.get(), cabling(), signals()));
-        this.work = new Once<>(() -> {
-            Study before = at(Moment.today());
-            return Work.of(types, before.cabling(), cabling(), before.proofs(), proofs());
-        });
+        this.alike = alike;
+        if (alike == null) {
+            this.mends = new ConcurrentHashMap<>();
+            this.things = new Once<>(() -> Present.all(types, moment));
+            this.signals = new Once<>(() -> Signals.of(types.project(), types.library(), moment));
+            this.cabling = new Once<>(() -> Cabling.of(types, things.get(), moment));
+            this.pictures = new Once<>(() -> Pictures.of(types, things.get(), signals()));
+            this.networks = new Once<>(() -> Networks.of(types, things.get(), signals(), cabling()));
+            this.sound = new Once<>(() -> Sound.of(project(), things.get(), signals(), cabling()));
+            this.lights = new Once<>(() -> Lights.of(types, things.get(), signals(), cabling()));
+            this.supplies = new Once<>(() -> Supplies.of(types, things.get(), cabling(), networks()));
+            this.rooms = new Once<>(() -> Rooms.of(types, things.get()));
+            this.operation = new Once<>(() -> Operation.of(project(), things.get(), cabling(), signals()));
+            this.work = new Once<>(() -> {
+                Study before = at(Moment.today());
+                return Work.of(types, before.cabling(), cabling(), before.proofs(), proofs());
+            });
+        } else {
+            this.mends = alike.mends;
+            this.things = alike.things;
+            this.signals = alike.signals;
+            this.cabling = alike.cabling;
+            this.pictures = alike.pictures;
+            this.networks = alike.networks;
+            this.sound = alike.sound;
+            this.lights = alike.lights;
+            this.supplies = alike.supplies;
+            this.rooms = alike.rooms;
+            this.operation = alike.operation;
+            this.work = alike.work;
+        }
         this.orders = new Once<>(() -> orders(begins()));
         this.beyondFeeds = new Once<>(() -> Checks.run(someRules(false), this));
         this.findings = new Once<>(() -> Checks.together(rules, beyondFeeds.get(), Checks.run(someRules(true), this)));
@@ -112,19 +135,60 @@ public final class Study implements Evidence {
 
     static Study of(Project project, Library library, List<Rule> rules) {
         Map<Moment, Study> byMoment = new ConcurrentHashMap<>();
-        Study target = new Study(new Types(project, library), Moment.target(), rules, byMoment);
+        Study target = new Study(new Types(project, library), Moment.target(), rules, byMoment, null);
         byMoment.put(target.moment, target);
         return target;
     }
 
     @Override
     public Study at(Moment other) {
-        return byMoment.computeIfAbsent(other, each -> new Study(types, each, rules, byMoment));
+        return byMoment.computeIfAbsent(
+                other, each -> new Study(types, each, rules, byMoment, alike == null ? null : alike.at(each)));
     }
 
     /** What becomes of it with another content of the project, at the same moment. */
     public Study with(Project changed) {
         return of(changed, types.library(), rules).at(moment);
+    }
+
+    /**
+     * The study of the project after an edit, when the work is done. Where the edit is of the plan or the log alone, what
+     * rests on the design is not worked out again.
+     */
+    public Study after(Project edited) {
+        boolean sameDesign = Change.between(project(), edited).stream().allMatch(Study::leavesTheDesign);
+        if (!sameDesign) {
+            return of(edited, types.library(), rules);
+        }
+        Study first = at(Moment.target());
+        Map<Moment, Study> others = new ConcurrentHashMap<>();
+        Study after = new Study(
+                new Types(edited, types.library()),
+                first.moment,
+                rules,
+                others,
+                first.alike == null ? first : first.alike);
+        others.put(after.moment, after);
+        return after;
+    }
+
+    private static boolean leavesTheDesign(Change change) {
+        return switch (change) {
+            case Change.Accept accept -> true;
+            case Change.Put put -> isOfThePlan(put.section());
+            case Change.Drop drop -> isOfThePlan(drop.section());
+            case Change.Arrange arrange -> isOfThePlan(arrange.section());
+            case Change.Patch patch -> false;
+            case Change.Unpatch unpatch -> false;
+            case Change.Repatch repatch -> false;
+            case Change.Pair pair -> false;
+            case Change.Describe describe -> false;
+            case Change.Exempt exempt -> false;
+        };
+    }
+
+    private static boolean isOfThePlan(Section section) {
+        return section == Section.PINS || section == Section.LOG;
     }
 
     @Override

@@ -24,7 +24,11 @@ final class Routes {
                         SignalPages.routes(),
                         VenuePages.routes(),
                         RackPages.routes(),
-                        ThingPages.routes())
+                        ThingPages.routes(),
+                        OrderPages.routes(),
+                        WorkPages.routes(),
+                        PlanPages.routes(),
+                        SitePages.routes())
                 .flatMap(List::stream)
                 .toList();
     }

@@ -15,6 +15,9 @@ import housewright.web.page.Frame;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -55,6 +58,13 @@ final class Visit {
 
     LocalDate today() {
         return LocalDate.ofInstant(common.projects().clock().instant(), common.zone());
+    }
+
+    /** This moment where the project is, to the minute. */
+    LocalDateTime moment(Now now) {
+        ZoneId zone = now.project().about().timeZone();
+        return LocalDateTime.ofInstant(common.projects().clock().instant(), zone == null ? common.zone() : zone)
+                .truncatedTo(ChronoUnit.MINUTES);
     }
 
     static String home(OpenProject job) {
@@ -151,7 +161,7 @@ final class Visit {
                         .filter(question ->
                                 question.answer() == null || question.answer().isBlank())
                         .count();
-            case OVERVIEW, VENUE, EQUIPMENT, CABLES, PATCH, SIGNAL, RACKS, PEOPLE, HISTORY -> 0;
+            case OVERVIEW, VENUE, EQUIPMENT, CABLES, PATCH, SIGNAL, RACKS, ORDERS, WORK, PLAN, PEOPLE, CALL, READY, HISTORY -> 0;
         };
         return count == 0 ? "" : Long.toString(count);
     }

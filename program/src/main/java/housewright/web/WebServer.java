@@ -4,6 +4,8 @@ import gg.jte.html.HtmlTemplateOutput;
 import housewright.app.Projects;
 import housewright.app.Server.Shared;
 import housewright.app.StoreException;
+import housewright.app.plan.SolverProcess;
+import housewright.app.plan.Solves;
 import housewright.signal.Moment;
 import housewright.study.Study;
 import housewright.web.page.Frame;
@@ -71,7 +73,9 @@ public final class WebServer implements AutoCloseable {
                 ZoneId.systemDefault(),
                 addresses,
                 serving,
-                new Sheets());
+                new Sheets(),
+                new Standings(),
+                new Solves(SolverProcess::new, projects.clock()));
         Javalin javalin = Javalin.create(config -> configure(config, common, err));
         Thread.ofVirtual().name("warm").start(() -> warm(common));
         javalin.start(serving.share() ? "0.0.0.0" : "127.0.0.1", addresses.port());
@@ -90,6 +94,7 @@ public final class WebServer implements AutoCloseable {
                 Study study = job.now().study();
                 study.verdict();
                 study.at(Moment.today()).verdict();
+                study.work();
             });
         } catch (StoreException e) {
             // the page says it
@@ -242,6 +247,7 @@ public final class WebServer implements AutoCloseable {
     @Override
     public void close() {
         backups.close();
+        common.solves().close();
         common.live().close();
         javalin.stop();
     }
