@@ -202,6 +202,7 @@ final class Ladder {
                 "java.nio.charset",
                 "java.nio.file..",
                 "java.security",
+                "java.util.concurrent..",
                 "com.fasterxml.jackson..");
         rung(
                 "store.sqlite",
