@@ -56,6 +56,7 @@ final class Ladder {
             "operation",
             "work",
             "order",
+            "card",
             "drawing",
             "plan.list",
             "plan.check",
@@ -78,8 +79,19 @@ final class Ladder {
         rung("model", List.of("unit"));
         rung("model.change", List.of("unit", "model"));
         rung(
+                "sheet",
+                List.of(),
+                "java.io",
+                "java.nio",
+                "java.nio.charset",
+                "java.util.zip",
+                "javax.xml.stream",
+                "org.apache.commons.compress.archivers.zip",
+                "org.apache.commons.compress.utils",
+                "org.dhatim.fastexcel..");
+        rung(
                 "file",
-                List.of("unit", "model", "model.change"),
+                List.of("unit", "model", "model.change", "sheet"),
                 "java.io",
                 "java.lang.reflect",
                 "java.nio",
@@ -138,12 +150,14 @@ final class Ladder {
                 "javax.xml.stream",
                 "org.eclipse.elk..",
                 "org.eclipse.emf..");
+        rung("card", List.of("unit", "model", "signal", "cable", "sound", "network", "power", "operation", "study"));
         rung(
                 "paper",
                 List.of(
                         "unit", "model", "finding", "signal", "cable", "sound", "picture", "network", "light", "power",
-                        "room", "operation", "plan", "work", "order", "study", "drawing"));
-        rung("paper.html", List.of("paper"), "com.google.zxing..");
+                        "room", "operation", "plan", "work", "order", "study", "drawing", "card"),
+                "com.google.zxing..");
+        rung("paper.html", List.of("paper"));
         rung(
                 "paper.pdf",
                 List.of("paper", "paper.html"),
@@ -164,6 +178,7 @@ final class Ladder {
         rung(
                 "app",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -183,6 +198,7 @@ final class Ladder {
                 "app.plan",
                 List.of(
                         "model",
+                        "model.change",
                         "plan",
                         "plan.axis",
                         "plan.list",
@@ -194,6 +210,7 @@ final class Ladder {
                 "java.nio.charset",
                 "java.nio.file..",
                 "java.util.concurrent..",
+                "biweekly..",
                 "com.fasterxml.jackson..");
         rung(
                 "app.paper",
@@ -221,6 +238,7 @@ final class Ladder {
         rung(
                 "app.table",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -234,6 +252,7 @@ final class Ladder {
         rung(
                 "cli",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -244,11 +263,14 @@ final class Ladder {
                         "order",
                         "plan",
                         "plan.chance",
+                        "plan.report",
                         "study",
+                        "drawing",
                         "paper",
                         "app",
                         "app.paper",
-                        "app.plan"),
+                        "app.plan",
+                        "app.table"),
                 "java.io",
                 "java.lang.reflect",
                 "java.net",
@@ -260,6 +282,7 @@ final class Ladder {
         rung(
                 "web.page",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -277,6 +300,7 @@ final class Ladder {
         rung(
                 "web",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",

@@ -3,6 +3,7 @@ package housewright.app;
 import java.io.Closeable;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -160,6 +161,24 @@ public interface ProjectStore extends Closeable {
 
     /** It lets nobody in from now on, for ever. */
     void revokeLink(String id) throws StoreException;
+
+    /**
+     * A browser that somebody has come in with.
+     *
+     * @param cookieHash of what it shows
+     * @param link by which they came in; null for whoever started the server
+     * @param usedAt when it was last seen, to about a day
+     */
+    record Entrance(String cookieHash, String person, Role role, @Nullable String link, Instant usedAt) {}
+
+    /** Keeps who came in, or when they were last seen. */
+    void keepEntrance(Entrance entrance) throws StoreException;
+
+    /** The one used last first. */
+    List<Entrance> listEntrances() throws StoreException;
+
+    /** Forgets these browsers; those not kept are none. */
+    void forgetEntrances(Collection<String> cookieHashes) throws StoreException;
 
     /** A whole copy of everything kept. */
     record Backup(Path file, Instant at, long bytes) {}

@@ -40,20 +40,31 @@ public sealed interface Block {
      */
     record Drawing(String title, String svg, double width, double height) implements Block {}
 
-    /** What to do, one after the other, in big type. */
-    record Steps(List<String> steps) implements Block {
+    /** What to do, one after the other. */
+    record Steps(List<Step> steps) implements Block {
         public Steps {
             steps = List.copyOf(steps);
         }
     }
 
     /**
+     * One thing to do.
+     *
+     * @param where to go; empty to stay
+     * @param act what to do there
+     * @param see what is seen when it is right; empty where nothing is
+     * @param blank what is to be written in by hand; empty where nothing is
+     */
+    record Step(String where, String act, String see, String blank) {}
+
+    /**
      * A page of labels, each in its place.
      *
      * @param width of the page, in mm
      * @param height likewise
+     * @param outlined whether the edge of each label is drawn
      */
-    record Labels(double width, double height, List<Label> labels) implements Block {
+    record Labels(double width, double height, boolean outlined, List<Label> labels) implements Block {
         public Labels {
             labels = List.copyOf(labels);
         }

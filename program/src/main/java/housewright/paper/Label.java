@@ -9,10 +9,26 @@ import java.util.List;
  * @param top from the page's upper edge to the label's, in mm
  * @param width in mm
  * @param height in mm
- * @param lines what a person reads, the most important first
+ * @param points size of its letters
+ * @param lines what a person reads, the most important first, none longer than the label is wide
  * @param code what its QR code says; empty where it has none
+ * @param side of the code with its quiet zone, in mm; 0 where it has none
  */
-public record Label(double left, double top, double width, double height, List<String> lines, String code) {
+public record Label(
+        double left,
+        double top,
+        double width,
+        double height,
+        double points,
+        List<String> lines,
+        String code,
+        double side) {
+    /** From the edge of a label to what is printed on it, in mm. */
+    public static final double INSET = 1.2;
+
+    /** From one line to the next, of the size of the letters. */
+    public static final double LINE = 1.15;
+
     public Label {
         lines = List.copyOf(lines);
     }

@@ -20,7 +20,10 @@ public final class Papers {
             new RadioSheet(),
             new OrderList(),
             new BudgetSheet(),
-            new AsBuilt());
+            new AsBuilt(),
+            new CableLabels(),
+            new EquipmentLabels(),
+            new VolunteerCards());
 
     private Papers() {}
 

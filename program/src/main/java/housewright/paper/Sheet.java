@@ -9,18 +9,30 @@ import java.util.List;
  *     {@code pulling-p-north}
  * @param recipient for whom it is
  * @param lying whether its pages lie (landscape)
+ * @param large whether it is set in large type, to be read on a wall
  */
-public record Sheet(String id, String title, String recipient, boolean lying, List<Block> blocks) {
+public record Sheet(
+        String id, String title, String recipient, boolean lying, boolean large, List<Block> blocks) {
     public Sheet {
         blocks = List.copyOf(blocks);
     }
 
     public static Sheet upright(String id, String title, String recipient, List<Block> blocks) {
-        return new Sheet(id, title, recipient, false, blocks);
+        return new Sheet(id, title, recipient, false, false, blocks);
     }
 
     public static Sheet lying(String id, String title, String recipient, List<Block> blocks) {
-        return new Sheet(id, title, recipient, true, blocks);
+        return new Sheet(id, title, recipient, true, false, blocks);
+    }
+
+    /** In large type. */
+    public static Sheet card(String id, String title, String recipient, List<Block> blocks) {
+        return new Sheet(id, title, recipient, false, true, blocks);
+    }
+
+    /** The same with other blocks on it. */
+    public Sheet with(List<Block> others) {
+        return new Sheet(id, title, recipient, lying, large, others);
     }
 
     /** The tables on it, in order. */

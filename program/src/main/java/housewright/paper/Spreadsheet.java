@@ -16,10 +16,10 @@ public record Spreadsheet(String name, List<Column> heads, List<List<String>> ro
         rows = rows.stream().map(List::copyOf).toList();
     }
 
-    /** Those of a paper, in the order of their first tables; none where it has no table. */
+    /** Those of a paper, in the order of their first tables; none where it has no table, but those of cards. */
     public static List<Spreadsheet> of(List<Sheet> sheets) {
         Map<String, List<Sheet>> named = new LinkedHashMap<>();
-        for (Sheet sheet : sheets) {
+        for (Sheet sheet : sheets.stream().filter(each -> !each.large()).toList()) {
             for (Block.Table table : sheet.tables()) {
                 List<Sheet> these = named.computeIfAbsent(table.name(), name -> new ArrayList<>());
                 if (!these.contains(sheet)) {

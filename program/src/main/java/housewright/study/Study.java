@@ -10,16 +10,19 @@ import housewright.finding.Finding;
 import housewright.finding.Findings;
 import housewright.finding.Subject;
 import housewright.light.Lights;
+import housewright.model.AcceptedPlan;
 import housewright.model.Cable;
 import housewright.model.Equipment;
 import housewright.model.Figures;
 import housewright.model.Library;
 import housewright.model.Life;
+import housewright.model.LogEntry;
 import housewright.model.Project;
 import housewright.model.Types;
 import housewright.network.Networks;
 import housewright.operation.Operation;
 import housewright.order.Need;
+import housewright.order.OrderLine;
 import housewright.order.Orders;
 import housewright.picture.Pictures;
 import housewright.power.Supplies;
@@ -33,6 +36,7 @@ import housewright.sound.Sound;
 import housewright.work.Work;
 import housewright.work.WorkTask;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -83,12 +87,12 @@ public final class Study implements Evidence {
         this.lights = new Once<>(() -> Lights.of(types, things.get(), signals(), cabling()));
         this.supplies = new Once<>(() -> Supplies.of(types, things.get(), cabling(), networks()));
         this.rooms = new Once<>(() -> Rooms.of(types, things.get()));
-        this.operation = new Once<>(() -> Operation.of(project(), things.get(), cabling()));
+        this.operation = new Once<>(() -> Operation.of(project(), things.get(), cabling(), signals()));
         this.work = new Once<>(() -> {
             Study before = at(Moment.today());
             return Work.of(types, before.cabling(), cabling(), before.proofs(), proofs());
         });
-        this.orders = new Once<>(() -> orders(Map.of()));
+        this.orders = new Once<>(() -> orders(begins()));
         this.beyondFeeds = new Once<>(() -> Checks.run(someRules(false), this));
         this.findings = new Once<>(() -> Checks.together(rules, beyondFeeds.get(), Checks.run(someRules(true), this)));
         this.verdict = new Once<>(() -> Verdict.of(this));
@@ -188,7 +192,10 @@ public final class Study implements Evidence {
         return moment.equals(Moment.target()) ? work.get() : at(Moment.target()).work();
     }
 
-    /** What is bought and hired, whatever moment this is; wanted on the first day on site, since there is no plan. */
+    /**
+     * What is bought and hired, whatever moment this is; wanted when the accepted plan begins what uses it, or on the first
+     * day on site where none does.
+     */
     public Orders orders() {
         return moment.equals(Moment.target())
                 ? orders.get()
@@ -202,6 +209,41 @@ public final class Study implements Evidence {
      */
     public PlanJob planJob(LocalDate from) {
         return PlanJob.of(types, work(), at(Moment.today()).proofs(), from);
+    }
+
+    /**
+     * As {@link #planJob}, with the pins, what has happened and the accepted plan.
+     *
+     * @param now nothing that is not begun yet begins before it
+     * @param happened by the ids of tasks and orders; the project's own log as a rule
+     */
+    public PlanBasis planBasis(LocalDateTime now, Map<String, LogEntry> happened) {
+        return PlanBasis.of(this, now, happened);
+    }
+
+    /** The day on which the accepted plan begins each of its tasks. */
+    private Map<String, LocalDate> begins() {
+        AcceptedPlan plan = project().plan();
+        Map<String, LocalDate> begins = new HashMap<>();
+        if (plan != null) {
+            plan.times().forEach((id, task) -> begins.put(id, task.from().toLocalDate()));
+        }
+        return begins;
+    }
+
+    @Override
+    public Map<String, LocalDate> neededByPlan() {
+        AcceptedPlan plan = project().plan();
+        if (plan == null || plan.times().isEmpty()) {
+            return Map.of();
+        }
+        Map<String, LocalDate> needed = new HashMap<>();
+        for (OrderLine line : orders().lines()) {
+            if (line.order() != null && line.need() != null && line.planned()) {
+                needed.merge(line.order(), line.need(), (one, other) -> one.isBefore(other) ? one : other);
+            }
+        }
+        return needed;
     }
 
     /**

@@ -7,6 +7,7 @@ import housewright.app.StoreException;
 import housewright.signal.Moment;
 import housewright.study.Study;
 import housewright.web.page.Frame;
+import housewright.web.page.QuestionsPage;
 import housewright.web.view.JtetoldGenerated;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
@@ -25,11 +26,12 @@ import java.net.InetSocketAddress;
 import java.net.ServerSocket;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** The server: one process, one store, the pages of its projects. */
 public final class WebServer implements AutoCloseable {
-    static final int MOST_UPLOAD_MB = 25;
+    static final int MOST_UPLOAD_MB = QuestionsPage.MOST_MB;
 
     private static final long MOST_READ_OUT = 1024 * 1024;
     private static final int PORTS_TRIED = 50;
@@ -57,7 +59,7 @@ public final class WebServer implements AutoCloseable {
             throws IOException, StoreException {
         Addresses addresses = Addresses.of(serving.share(), freePort(serving));
         SharedLinks links = new SharedLinks(projects.store());
-        Door door = new Door(serving.owner(), links);
+        Door door = new Door(serving.owner(), links, projects.store(), projects.clock());
         Guard guard = new Guard(door, addresses);
         Common common = new Common(
                 projects,
@@ -192,7 +194,8 @@ public final class WebServer implements AutoCloseable {
                 List.of(),
                 null,
                 ctx.path(),
-                List.of());
+                List.of(),
+                Map.of());
         ctx.status(status);
         Visit.write(
                 ctx, (HtmlTemplateOutput output) -> JtetoldGenerated.render(output, null, frame, title(status), why));

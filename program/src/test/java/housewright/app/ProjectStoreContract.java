@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import housewright.app.ProjectStore.Appended;
 import housewright.app.ProjectStore.Attachment;
+import housewright.app.ProjectStore.Entrance;
 import housewright.app.ProjectStore.Kept;
 import housewright.app.ProjectStore.NewRevision;
 import housewright.app.ProjectStore.Revision;
@@ -100,6 +101,7 @@ public abstract class ProjectStoreContract {
     void newStoreIsEmptyAndCanBeWritten() throws StoreException {
         assertThat(store.listProjects()).isEmpty();
         assertThat(store.listLinks()).isEmpty();
+        assertThat(store.listEntrances()).isEmpty();
         assertThat(store.listBackups()).isEmpty();
         assertThat(store.isReadOnly()).isFalse();
         assertThat(store.listRemarks()).isEmpty();
@@ -331,6 +333,21 @@ public abstract class ProjectStoreContract {
         reopen();
         assertThat(store.findContent(kept.id(), first.id())).hasValue(content);
         assertThat(store.findContent(kept.id(), "another")).isEmpty();
+    }
+
+    @Test
+    void whoCameInIsKeptUntilForgotten() throws StoreException {
+        Entrance lead = new Entrance("hash-a", "Ines", Role.LEAD, null, START);
+        Entrance helper = new Entrance("hash-b", "Tom", Role.HELPER, "site", START.plusMillis(1));
+        store.keepEntrance(lead);
+        store.keepEntrance(helper);
+        reopen();
+        assertThat(store.listEntrances()).containsExactly(helper, lead);
+        Entrance seenAgain = new Entrance("hash-a", "Ines", Role.LEAD, null, START.plusSeconds(5));
+        store.keepEntrance(seenAgain);
+        store.forgetEntrances(List.of("hash-b", "hash-of-nobody"));
+        reopen();
+        assertThat(store.listEntrances()).containsExactly(seenAgain);
     }
 
     @Test

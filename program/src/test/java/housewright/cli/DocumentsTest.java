@@ -16,6 +16,7 @@ import housewright.app.TraceDocument;
 import housewright.app.TypesDocument;
 import housewright.app.WorkDocument;
 import housewright.app.plan.PlanDocument;
+import housewright.app.plan.ReadyDocument;
 import housewright.testing.Golden;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -40,6 +41,7 @@ class DocumentsTest {
             "work", WorkDocument.class,
             "orders", OrdersDocument.class,
             "plan", PlanDocument.class,
+            "ready", ReadyDocument.class,
             "library", TypesDocument.class);
 
     private static Path published(String command) {
@@ -47,15 +49,15 @@ class DocumentsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "trace", "mend", "work", "orders", "plan", "library"})
+    @ValueSource(strings = {"check", "trace", "mend", "work", "orders", "plan", "ready", "library"})
     void thePublishedSchemaIsTheOneOfTheRecords(String command) {
         Golden.hold(
                 published(command),
-                DocumentSchemas.of(DOCUMENTS.get(command), "What housewright " + command + " --json prints"));
+                DocumentSchemas.of(DOCUMENTS.get(command), "What housewright " + (command.equals("ready") ? "plan --ready" : command) + " --json prints"));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "trace", "mend", "work", "orders", "plan", "library"})
+    @ValueSource(strings = {"check", "trace", "mend", "work", "orders", "plan", "ready", "library"})
     void itIsASchemaItself(String command) throws IOException {
         assertThat(DIALECT.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"))
                         .validate(Files.readString(published(command)), InputFormat.JSON))

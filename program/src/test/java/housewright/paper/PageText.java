@@ -11,7 +11,7 @@ final class PageText {
         StringBuilder out = new StringBuilder();
         for (Sheet sheet : sheets) {
             out.append("== ").append(sheet.id()).append(": ").append(sheet.title());
-            out.append(sheet.lying() ? " (lying)" : "").append(", for: ").append(sheet.recipient()).append('\n');
+            out.append(sheet.lying() ? " (lying)" : sheet.large() ? " (large)" : "").append(", for: ").append(sheet.recipient()).append('\n');
             sheet.blocks().forEach(block -> out.append(text(block)).append('\n'));
         }
         return out.toString();
@@ -25,10 +25,31 @@ final class PageText {
             case Block.Table table -> table(table);
             case Block.Drawing drawing ->
                 "[drawing: %s, %.0f x %.0f mm]".formatted(drawing.title(), drawing.width(), drawing.height());
-            case Block.Steps steps -> "1. " + String.join("\n1. ", steps.steps());
-            case Block.Labels labels ->
-                "[labels: %.0f x %.0f mm] ".formatted(labels.width(), labels.height()) + labels.labels();
+            case Block.Steps steps -> steps(steps);
+            case Block.Labels labels -> labels(labels);
         };
+    }
+
+    private static String labels(Block.Labels labels) {
+        StringJoiner lines = new StringJoiner("\n");
+        lines.add("[labels: %.1f x %.1f mm%s]".formatted(labels.width(), labels.height(), labels.outlined() ? ", outlined" : ""));
+        for (Label label : labels.labels()) {
+            lines.add(Say.number(label.left(), 2) + " " + Say.number(label.top(), 2) + ", " + Say.number(label.points(), 1)
+                    + " pt: " + String.join(" / ", label.lines())
+                    + (label.code().isEmpty() ? "" : " [" + label.code() + ", " + Say.number(label.side(), 1) + " mm]"));
+        }
+        return lines.toString();
+    }
+
+    private static String steps(Block.Steps steps) {
+        StringJoiner lines = new StringJoiner("\n");
+        for (int i = 0; i < steps.steps().size(); i++) {
+            Block.Step step = steps.steps().get(i);
+            lines.add((i + 1) + ". " + (step.where().isEmpty() ? "" : "[" + step.where() + "] ") + step.act()
+                    + (step.see().isEmpty() ? "" : " -> " + step.see())
+                    + (step.blank().isEmpty() ? "" : " " + step.blank() + ": ____"));
+        }
+        return lines.toString();
     }
 
     private static String table(Block.Table table) {

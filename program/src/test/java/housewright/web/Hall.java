@@ -40,10 +40,10 @@ final class Hall implements AutoCloseable {
     private final boolean kept;
 
     private Hall(boolean share) {
-        this(share, null);
+        this(share, null, 0);
     }
 
-    private Hall(boolean share, @Nullable Path where) {
+    private Hall(boolean share, @Nullable Path where, int port) {
         kept = where != null;
         ProjectFiles files = new ProjectFiles(LIBRARY, new ByteArrayInputStream(new byte[0]));
         try {
@@ -52,7 +52,7 @@ final class Hall implements AutoCloseable {
                     SqliteStore.open(folder.resolve("projects.housewright"), TODAY), LIBRARY, files, () -> TODAY);
             this.server = WebServer.start(
                     projects,
-                    new Serving(0, true, share, LEAD.person(), null, folder.resolve("projects.housewright")),
+                    new Serving(port, true, share, LEAD.person(), null, folder.resolve("projects.housewright")),
                     new PrintStream(faults, true, StandardCharsets.UTF_8));
         } catch (IOException | StoreException e) {
             throw new AssertionError(e);
@@ -65,7 +65,12 @@ final class Hall implements AutoCloseable {
 
     /** What is in a folder already, or empty; it stays there. */
     static Hall in(Path folder) {
-        return new Hall(false, folder);
+        return in(folder, 0);
+    }
+
+    /** The same on a port, such as that of an earlier server. */
+    static Hall in(Path folder, int port) {
+        return new Hall(false, folder, port);
     }
 
     static Hall demo() {

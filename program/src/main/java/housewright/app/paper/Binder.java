@@ -283,7 +283,7 @@ public final class Binder {
         List<Block> blocks = sheet.blocks().stream()
                 .map(block -> block instanceof Block.Table table ? marked(table, before.rows()) : block)
                 .toList();
-        return new Sheet(sheet.id(), sheet.title(), sheet.recipient(), sheet.lying(), blocks);
+        return sheet.with(blocks);
     }
 
     private static Block marked(Block.Table table, Map<String, String> before) {

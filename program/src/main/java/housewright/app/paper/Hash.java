@@ -49,7 +49,7 @@ final class Hash {
                     table.rows().forEach(row -> add(content, words(row)));
                 }
                 case Block.Drawing drawing -> add(content, drawing.svg());
-                case Block.Steps steps -> steps.steps().forEach(step -> add(content, step));
+                case Block.Steps steps -> steps.steps().forEach(step -> add(content, step.toString()));
                 case Block.Labels labels -> add(content, labels.toString());
             }
         }

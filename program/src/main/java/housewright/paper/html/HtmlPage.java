@@ -17,7 +17,7 @@ public final class HtmlPage {
         Markup markup = new Markup();
         for (Issued issued : sheets) {
             Sheet sheet = issued.sheet();
-            markup.raw("<section id=\"" + Html.escaped(sheet.id()) + "\">\n");
+            markup.raw("<section id=\"" + Html.escaped(sheet.id()) + (sheet.large() ? "\" class=\"large" : "") + "\">\n");
             markup.head(sheet.title(), sheet.recipient(), question).blocks(issued.blocks());
             markup.raw("<p class=\"foot\">" + Html.escaped(hall) + " · " + Html.escaped(title) + " · revision "
                     + Html.escaped(issued.revision()) + " · " + Html.escaped(issued.date()) + "</p>\n</section>\n");
@@ -58,12 +58,14 @@ public final class HtmlPage {
             .box { display: inline-block; width: 1em; height: 1em; border: 1px solid var(--ink); }
             .drawing { overflow-x: auto; margin: 12px 0; }
             .drawing svg { max-width: 100%; height: auto; min-width: 640px; }
-            .steps { font-size: 22px; line-height: 1.4; }
-            .steps li { margin: 12px 0; }
+            .large, .large table { font-size: 19px; line-height: 1.4; }
+            .large .steps { max-width: 60em; }
             .labels { position: relative; background: #fff; color: #1D2226; margin: 12px 0; }
-            .label { position: absolute; overflow: hidden; outline: 1px solid #D8D4CB; font-size: 9pt; line-height: 1.2; }
-            .label .first { font-weight: 600; }
-            .label .code { float: right; }
+            .label { position: absolute; overflow: hidden; outline: 1px solid #D8D4CB; }
+            .said { position: absolute; white-space: nowrap; line-height: 1.15; }
+            .said .first { font-weight: 600; }
+            .code { position: absolute; }
+            .code svg { display: block; }
             @media print { :root { --ground: #fff; --ink: #1D2226; --line: #D8D4CB; --second: #1D2226; } section { break-before: page; } a { display: none; } }
             """;
 }

@@ -2,6 +2,7 @@ package housewright.paper.html;
 
 import housewright.paper.Block;
 import housewright.paper.Cell;
+import housewright.paper.Code;
 import housewright.paper.Column;
 import housewright.paper.Label;
 import housewright.paper.Row;
@@ -96,29 +97,57 @@ public final class Markup {
     }
 
     private void steps(Block.Steps steps) {
-        out.append("<ol class=\"steps\">\n");
-        steps.steps().forEach(step -> element("li", step));
-        out.append("</ol>\n");
+        out.append("<table class=\"steps\"><colgroup><col style=\"width:6%\"/><col style=\"width:58%\"/>");
+        out.append("<col style=\"width:36%\"/></colgroup>\n<tbody>\n");
+        for (int i = 0; i < steps.steps().size(); i++) {
+            Block.Step step = steps.steps().get(i);
+            out.append("<tr><td class=\"number\">").append(i + 1).append("</td><td>");
+            if (!step.where().isEmpty()) {
+                out.append("<b>").append(Html.escaped(step.where())).append("</b><br/>");
+            }
+            out.append(Html.escaped(step.act())).append("</td><td><span class=\"box\">&#160;</span> ");
+            out.append(Html.escaped(step.see()));
+            if (!step.blank().isEmpty()) {
+                out.append(step.see().isEmpty() ? "" : "<br/>").append(Html.escaped(step.blank()));
+                out.append(": <span class=\"blank\">&#160;</span>");
+            }
+            out.append("</td></tr>\n");
+        }
+        out.append("</tbody></table>\n");
     }
 
     private void labels(Block.Labels labels) {
         out.append("<div class=\"labels\" style=\"width:").append(mm(labels.width()));
         out.append(";height:").append(mm(labels.height())).append("\">\n");
         for (Label label : labels.labels()) {
-            out.append("<div class=\"label\" style=\"left:").append(mm(label.left()));
-            out.append(";top:").append(mm(label.top()));
+            out.append(labels.outlined() ? "<div class=\"label outlined\" style=\"left:" : "<div class=\"label\" style=\"left:");
+            out.append(mm(label.left())).append(";top:").append(mm(label.top()));
             out.append(";width:").append(mm(label.width()));
             out.append(";height:").append(mm(label.height())).append("\">");
-            if (!label.code().isEmpty()) {
-                out.append(QrCode.svg(label.code(), label.height() - 2));
-            }
+            out.append("<div class=\"said\" style=\"left:").append(mm(Label.INSET)).append(";top:").append(mm(Label.INSET));
+            out.append(";font-size:").append(Html.num(label.points())).append("pt\">");
             for (int i = 0; i < label.lines().size(); i++) {
                 String line = Html.escaped(label.lines().get(i));
                 out.append(i == 0 ? "<div class=\"first\">" : "<div>").append(line).append("</div>");
             }
+            out.append("</div>");
+            if (!label.code().isEmpty()) {
+                code(label);
+            }
             out.append("</div>\n");
         }
         out.append("</div>\n");
+    }
+
+    private void code(Label label) {
+        Code code = Code.of(label.code());
+        String side = mm(label.side());
+        String all = Integer.toString(code.modules());
+        out.append("<div class=\"code\" style=\"left:").append(mm(label.width() - Label.INSET - label.side()));
+        out.append(";top:").append(mm((label.height() - label.side()) / 2)).append(";width:").append(side);
+        out.append(";height:").append(side).append("\"><svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").append(side);
+        out.append("\" height=\"").append(side).append("\" viewBox=\"0 0 ").append(all).append(' ').append(all);
+        out.append("\"><path fill=\"#000\" d=\"").append(code.path()).append("\"/></svg></div>");
     }
 
     private static String mm(double value) {

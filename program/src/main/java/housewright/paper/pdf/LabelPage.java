@@ -1,8 +1,8 @@
 package housewright.paper.pdf;
 
 import housewright.paper.Block;
+import housewright.paper.Code;
 import housewright.paper.Label;
-import housewright.paper.html.QrCode;
 import java.io.IOException;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -13,9 +13,8 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 /** Puts labels on a page, each to the hundredth of a millimetre. */
 final class LabelPage {
     private static final double POINTS_PER_MM = 72 / 25.4;
-    private static final double PAD = 1; // mm
-    private static final double SIZE = 9; // pt, the least there is
-    private static final double LINE = 1.15;
+    private static final double ASCENT = 0.93; // of the size: from the top of a line to its baseline
+    private static final double HAIRLINE = 0.1; // mm
 
     private final PDPageContentStream out;
     private final Fonts fonts;
@@ -30,65 +29,63 @@ final class LabelPage {
     static void draw(Block.Labels labels, PDDocument document, PDPage page, Fonts fonts) throws IOException {
         try (PDPageContentStream out = new PDPageContentStream(document, page, AppendMode.APPEND, true, true)) {
             out.setNonStrokingColor(PrintStyle.ink());
+            out.setStrokingColor(PrintStyle.ink());
+            out.setLineWidth(pt(HAIRLINE));
             LabelPage self = new LabelPage(out, fonts, labels.height());
             for (Label label : labels.labels()) {
+                if (labels.outlined()) {
+                    self.box(label);
+                    out.stroke();
+                }
                 self.label(label);
             }
         }
     }
 
+    private void box(Label label) throws IOException {
+        out.addRect(pt(label.left()), y(label.top() + label.height()), pt(label.width()), pt(label.height()));
+    }
+
     private void label(Label label) throws IOException {
         out.saveGraphicsState();
-        out.addRect(x(label.left()), y(label.top() + label.height()), pt(label.width()), pt(label.height()));
+        box(label);
         out.clip();
-        double code = label.code().isEmpty() ? 0 : Math.min(label.height(), label.width()) - 2 * PAD;
-        if (code > 0) {
-            code(label, code);
+        if (!label.code().isEmpty()) {
+            code(label);
         }
-        double wide = label.width() - 2 * PAD - (code > 0 ? code + PAD : 0);
-        double down = label.top() + PAD;
+        double size = label.points() / POINTS_PER_MM;
         for (int i = 0; i < label.lines().size(); i++) {
-            down += SIZE * LINE / POINTS_PER_MM;
-            line(label.lines().get(i), i == 0 ? Fonts.BOLD : Fonts.SANS, label.left() + PAD, down, wide);
+            double baseline = label.top() + Label.INSET + size * (i * Label.LINE + ASCENT);
+            line(label.lines().get(i), i == 0 ? Fonts.BOLD : Fonts.SANS, label.points(), label.left() + Label.INSET, baseline);
         }
         out.restoreGraphicsState();
     }
 
-    private void line(String words, String file, double left, double baseline, double wide) throws IOException {
+    private void line(String words, String file, double size, double left, double baseline) throws IOException {
         PDType0Font font = fonts.get(file);
-        String shown = Fonts.shown(font, words);
-        while (!shown.isEmpty() && font.getStringWidth(shown) / 1000 * SIZE > wide * POINTS_PER_MM) {
-            shown = shown.substring(0, shown.offsetByCodePoints(shown.length(), -1));
-        }
-        if (!shown.isEmpty()) {
-            out.beginText();
-            out.setFont(font, (float) SIZE);
-            out.newLineAtOffset(x(left), y(baseline) + 1.5f);
-            out.showText(shown);
-            out.endText();
-        }
+        out.beginText();
+        out.setFont(font, (float) size);
+        out.newLineAtOffset(pt(left), y(baseline));
+        out.showText(Fonts.shown(font, words));
+        out.endText();
     }
 
     /** To the right, its quiet zone within the label. */
-    private void code(Label label, double side) throws IOException {
-        boolean[][] dark = QrCode.modules(label.code());
-        double module = side / dark.length;
-        double left = label.left() + label.width() - PAD - side;
-        double top = label.top() + PAD;
+    private void code(Label label) throws IOException {
+        Code code = Code.of(label.code());
+        double module = label.side() / code.modules();
+        double left = label.left() + label.width() - Label.INSET - label.side();
+        double top = label.top() + (label.height() - label.side()) / 2;
         out.setNonStrokingColor(0f);
-        for (int row = 0; row < dark.length; row++) {
-            for (int column = 0; column < dark.length; column++) {
-                if (dark[row][column]) {
-                    out.addRect(x(left + column * module), y(top + (row + 1) * module), pt(module), pt(module));
-                }
-            }
+        for (Code.Run run : code.runs()) {
+            out.addRect(
+                    pt(left + run.column() * module),
+                    y(top + (run.row() + 1) * module),
+                    pt(run.length() * module),
+                    pt(module));
         }
         out.fill();
         out.setNonStrokingColor(PrintStyle.ink());
-    }
-
-    private float x(double mm) {
-        return pt(mm);
     }
 
     private float y(double mm) {

@@ -107,7 +107,15 @@ final class PrintStyle {
             .blank { display: inline-block; width: 80%; border-bottom: 0.2mm dotted #1D2226; }
             .box { display: inline-block; width: 3.2mm; height: 3.2mm; border: 0.2mm solid #1D2226; }
             a { color: white; text-decoration: none; font-size: 1pt; }
-            .steps { font-size: 18pt; line-height: 1.35; margin: 4mm 0; padding-left: 14mm; }
-            .steps li { margin: 0 0 4mm; page-break-inside: avoid; }
+            .large { font-size: 13pt; line-height: 1.25; }
+            .large h1 { font-size: 24pt; }
+            .large h2 { font-size: 13pt; margin: 3mm 0 0; }
+            .large p { margin: 0 0 1mm; }
+            .large .for { font-size: 9pt; margin: 0 0 2mm; }
+            .large .caution { margin: 1.5mm 0; padding: 1mm 2mm; font-size: 11pt; line-height: 1.2; }
+            .large table { font-size: 12pt; margin: 1mm 0 2mm; }
+            .large table.steps { font-size: 14pt; line-height: 1.2; border-top: 0.4mm solid #1D2226; }
+            .steps .number { font-weight: 700; padding-right: 3mm; }
+            .steps .blank { width: 35%; }
             """;
 }

@@ -62,7 +62,8 @@ final class Sheets {
 
     private Markup open(String page, String more) {
         String first = out.isEmpty() ? "first " : "";
-        return out.raw("<div class=\"" + first + "section\" style=\"page:" + page + more + "\">");
+        String large = issued.sheet().large() ? "large " : "";
+        return out.raw("<div class=\"" + first + large + "section\" style=\"page:" + page + more + "\">");
     }
 
     /** The named page that a block has to itself; null where it stands on the sheet's pages. */

@@ -4,6 +4,7 @@ import housewright.app.ProjectStore;
 import housewright.app.StoreException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -170,6 +171,24 @@ public final class SqliteStore implements ProjectStore {
     @Override
     public void revokeLink(String id) throws StoreException {
         change(handle -> Links.revoke(handle, id));
+    }
+
+    @Override
+    public void keepEntrance(Entrance entrance) throws StoreException {
+        change(handle -> Entrances.keep(handle, entrance));
+    }
+
+    @Override
+    public List<Entrance> listEntrances() throws StoreException {
+        // what cannot be written was not brought up to date: it may be of a version that kept none
+        return whyReadOnly == null ? database.read(Entrances::list) : List.of();
+    }
+
+    @Override
+    public void forgetEntrances(Collection<String> cookieHashes) throws StoreException {
+        if (!cookieHashes.isEmpty()) {
+            change(handle -> Entrances.forget(handle, cookieHashes));
+        }
     }
 
     @Override

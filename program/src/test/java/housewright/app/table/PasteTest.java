@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import housewright.app.table.ColumnGuess.Guess;
 import housewright.app.table.Paste.PastedRow;
 import housewright.model.Project;
+import housewright.sheet.Delimited;
 import housewright.study.Study;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -114,9 +115,9 @@ class PasteTest {
 
     @Test
     void cellsAreSplitAsSpreadsheetsWriteThem() {
-        assertThat(PastedText.rows("a\t\"b\nc\"\r\n\r\nd\te\n"))
+        assertThat(Delimited.pasted("a\t\"b\nc\"\r\n\r\nd\te\n"))
                 .containsExactly(List.of("a", "b c"), List.of("d", "e"));
-        assertThat(PastedText.rows("a,\"b, c\",\"d \"\"e\"\"\"\n")).containsExactly(List.of("a", "b, c", "d \"e\""));
-        assertThat(PastedText.rows("a;b,5\nc;d,6\n")).containsExactly(List.of("a", "b,5"), List.of("c", "d,6"));
+        assertThat(Delimited.pasted("a,\"b, c\",\"d \"\"e\"\"\"\n")).containsExactly(List.of("a", "b, c", "d \"e\""));
+        assertThat(Delimited.pasted("a;b,5\nc;d,6\n")).containsExactly(List.of("a", "b,5"), List.of("c", "d,6"));
     }
 }
