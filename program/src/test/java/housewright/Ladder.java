@@ -220,6 +220,7 @@ final class Ladder {
                 "java.nio.charset",
                 "java.nio.file..",
                 "java.security",
+                "java.util.concurrent..",
                 "com.fasterxml.jackson..");
         rung(
                 "store.sqlite",
