@@ -66,7 +66,7 @@ final class Ladder {
 
     /** Above the line: these may read the clock, use threads and read what is packed with the program, such as fonts. */
     private static final Set<String> ABOVE_THE_LINE = Set.of(
-            "app", "app.paper", "app.plan", "app.table", "store.sqlite", "cli", "library", "main", "paper.pdf", "web");
+            "app", "app.packet", "app.paper", "app.plan", "app.table", "store.sqlite", "cli", "library", "main", "paper.pdf", "web");
 
     /** These may touch the file system; {@code library} reads only what is packed with the program. */
     private static final Set<String> USES_FILES = Set.of("app", "app.paper", "app.plan", "store.sqlite", "cli", "main");
@@ -251,6 +251,13 @@ final class Ladder {
                         "library",
                         "app"));
         rung(
+                "app.packet",
+                List.of("model", "model.change", "file", "finding", "cable", "study", "app"),
+                "java.io",
+                "java.nio.charset",
+                "java.security",
+                "com.fasterxml.jackson..");
+        rung(
                 "cli",
                 List.of(
                         "sheet",
@@ -277,6 +284,7 @@ final class Ladder {
                 "java.net",
                 "java.nio.charset",
                 "java.nio.file..",
+                "java.security",
                 "java.util.concurrent..",
                 "com.fasterxml.jackson..",
                 "picocli");
@@ -298,6 +306,7 @@ final class Ladder {
                         "study",
                         "drawing",
                         "app",
+                        "app.packet",
                         "app.plan",
                         "app.table"),
                 "java.net",
@@ -320,6 +329,7 @@ final class Ladder {
                         "drawing",
                         "library",
                         "app",
+                        "app.packet",
                         "app.plan",
                         "app.table",
                         "web.page",

@@ -19,6 +19,7 @@ final class Routes {
                         HistoryPages.routes(),
                         SharingPages.routes(),
                         TablePages.routes(),
+                        PacketPages.routes(),
                         SpreadsheetPages.routes(),
                         JoinPages.routes(),
                         SignalPages.routes(),
