@@ -230,6 +230,15 @@ class TablesInBrowserTest {
     }
 
     @Test
+    void theHeadingsStandInOneLine() {
+        go("/equipment");
+        Object tops = page.evaluate("() => [...new Set([...document.querySelectorAll('#grid thead :is(a, .head)')]"
+                + ".filter((each) => each.offsetParent).map((each) => each.getBoundingClientRect().top))].length");
+        org.assertj.core.api.Assertions.assertThat(tops).isEqualTo(1);
+        assertThat(page.locator("#grid thead .head")).hasText("Findings");
+    }
+
+    @Test
     void rowsArePastedEachTakenOrRefusedWithWhy() {
         go("/cables");
         page.locator("[data-paste]").click();
