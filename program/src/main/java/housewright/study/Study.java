@@ -25,6 +25,7 @@ import housewright.picture.Pictures;
 import housewright.power.Supplies;
 import housewright.room.Rooms;
 import housewright.signal.FeedProof;
+import housewright.signal.Layouts;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
 import housewright.signal.Present;
@@ -52,6 +53,7 @@ public final class Study implements Evidence {
     private final Moment moment;
     private final List<Rule> rules;
     private final Map<Moment, Study> byMoment;
+    private final Layouts layouts;
     private final Once<Map<String, Present>> things;
     private final Once<Signals> signals;
     private final Once<Cabling> cabling;
@@ -69,13 +71,14 @@ public final class Study implements Evidence {
     private final Once<Verdict> verdict;
     private final Map<String, Once<List<Mend>>> mends = new ConcurrentHashMap<>();
 
-    private Study(Types types, Moment moment, List<Rule> rules, Map<Moment, Study> byMoment) {
+    private Study(Types types, Moment moment, List<Rule> rules, Map<Moment, Study> byMoment, Layouts layouts) {
         this.types = types;
         this.moment = moment;
         this.rules = rules;
         this.byMoment = byMoment;
-        this.things = new Once<>(() -> Present.all(types, moment));
-        this.signals = new Once<>(() -> Signals.of(types.project(), types.library(), moment));
+        this.layouts = layouts;
+        this.things = new Once<>(() -> Present.all(types, moment, layouts));
+        this.signals = new Once<>(() -> Signals.of(types, moment, layouts));
         this.cabling = new Once<>(() -> Cabling.of(types, things.get(), moment));
         this.pictures = new Once<>(() -> Pictures.of(types, things.get(), signals()));
         this.networks = new Once<>(() -> Networks.of(types, things.get(), signals(), cabling()));
@@ -107,20 +110,25 @@ public final class Study implements Evidence {
     }
 
     static Study of(Project project, Library library, List<Rule> rules) {
+        return of(new Types(project, library), rules, new Layouts());
+    }
+
+    private static Study of(Types types, List<Rule> rules, Layouts layouts) {
         Map<Moment, Study> byMoment = new ConcurrentHashMap<>();
-        Study target = new Study(new Types(project, library), Moment.target(), rules, byMoment);
+        Study target = new Study(types, Moment.target(), rules, byMoment, layouts);
         byMoment.put(target.moment, target);
         return target;
     }
 
     @Override
     public Study at(Moment other) {
-        return byMoment.computeIfAbsent(other, each -> new Study(types, each, rules, byMoment));
+        return byMoment.computeIfAbsent(other, each -> new Study(types, each, rules, byMoment, layouts));
     }
 
     /** What becomes of it with another content of the project, at the same moment. */
     public Study with(Project changed) {
-        return of(changed, types.library(), rules).at(moment);
+        Types other = new Types(changed, types.library());
+        return of(other, rules, layouts.keptFor(other)).at(moment);
     }
 
     @Override
