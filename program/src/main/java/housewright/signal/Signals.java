@@ -48,7 +48,12 @@ public final class Signals {
     }
 
     public static Signals of(Project project, Library library, Moment moment) {
-        return new Signals(project, new Types(project, library), moment, new Layouts(), false, new Work());
+        return of(new Types(project, library), moment, new Layouts());
+    }
+
+    /** @param layouts what is known of types already; what is found of others is added to it */
+    public static Signals of(Types types, Moment moment, Layouts layouts) {
+        return new Signals(types.project(), types, moment, layouts, false, new Work());
     }
 
     /** The same question on a changed project, with what is known of its types kept. */

@@ -77,6 +77,10 @@ public final class ButtonWithTwoLooks implements Rule {
         byButton.values().forEach(these -> {
             Control first = these.getFirst();
             Address button = Objects.requireNonNull(first.press()).addresses().getFirst();
+            Present panel = evidence.lights().things().get(button.thing());
+            if (panel == null || panel.model() == null || !givesContact(panel.model())) {
+                return;
+            }
             for (String socket : Reached.by(evidence, button).sockets()) {
                 int dot = socket.lastIndexOf('.');
                 String thing = socket.substring(0, Math.max(0, dot));
@@ -90,6 +94,10 @@ public final class ButtonWithTwoLooks implements Rule {
             }
         });
         return byContact;
+    }
+
+    private static boolean givesContact(Model model) {
+        return model.ports().values().stream().anyMatch(port -> port.out() == Signal.CONTACT);
     }
 
     private static boolean takesContact(Model model, String port) {

@@ -1,5 +1,6 @@
 package housewright.check.light;
 
+import housewright.cable.Chain;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -13,7 +14,8 @@ import housewright.light.Lights;
 import housewright.light.Receiver;
 import housewright.model.Stage;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -43,7 +45,7 @@ public final class UniverseNotFed implements Rule {
         Set<String> told = Reached.missedAsLight(evidence);
         List<String> loose = new ArrayList<>();
         Set<String> after = new LinkedHashSet<>();
-        Set<DmxLine> begun = new HashSet<>();
+        Set<Chain> begun = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Receiver each : lights.receivers()) {
             if (!Lights.takesDmx(each) || lights.findLine(each.id()).isPresent()) {
                 continue;
@@ -51,7 +53,7 @@ public final class UniverseNotFed implements Rule {
             List<DmxLine> on = lights.lines().stream()
                     .filter(line -> !line.fed() && each.id().equals(beginsAt(line)))
                     .toList();
-            begun.addAll(on); // what hangs on it is told with it
+            on.forEach(line -> begun.add(line.chain())); // what hangs on it is told with it
             List<String> behind =
                     on.stream().flatMap(line -> fixtures(lights, line).stream()).toList();
             if (!told.contains(each.id()) && behind.stream().noneMatch(told::contains)) {
@@ -76,7 +78,7 @@ public final class UniverseNotFed implements Rule {
                     List.of(Fix.of("Draw the cable from the fixture before it, or from a node or a splitter."))));
         }
         for (DmxLine line : lights.lines()) {
-            if (!begun.contains(line)) {
+            if (!begun.contains(line.chain())) {
                 check(lights, line, told, findings);
             }
         }
