@@ -49,6 +49,9 @@ final class Clashes {
     /** Tasks placed in all by plans that only show what would help, which bounds the time whatever the size. */
     private static final long PLACED = 6_000;
 
+    /** Tasks looked at in all to say which wishes clash; what is missed beyond that is told without its reasons. */
+    private static final long LOOKED_AT = 15_000;
+
     private static final int ROUNDS = 2;
 
     private final Job job;
@@ -60,6 +63,8 @@ final class Clashes {
 
     /** Units of work, in tasks placed, that are left for plans that show what would help. */
     private long left = PLACED;
+
+    private long lookedAt;
 
     private Clashes(Request request, Schedule schedule) {
         this.log =
@@ -430,6 +435,7 @@ final class Clashes {
 
     /** Whether times, chains and hours alone show that a job cannot be done with everything in time. */
     private boolean impossible(Job part) {
+        lookedAt += part.tasks().size();
         Grid grid = Grid.of(part, log);
         Bound bound = Bound.of(grid);
         int last = 0;
@@ -445,7 +451,7 @@ final class Clashes {
     private record Found(List<String> wishes, List<String> ways) {}
 
     private Optional<Found> smallest(Job part, List<Wish> wishes) {
-        if (!impossible(part)) {
+        if (lookedAt > LOOKED_AT || !impossible(part)) {
             return Optional.empty();
         }
         List<Wish> left = new ArrayList<>();
