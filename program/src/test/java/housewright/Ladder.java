@@ -66,7 +66,7 @@ final class Ladder {
 
     /** Above the line: these may read the clock, use threads and read what is packed with the program, such as fonts. */
     private static final Set<String> ABOVE_THE_LINE = Set.of(
-            "app", "app.paper", "app.plan", "app.table", "store.sqlite", "cli", "library", "main", "paper.pdf", "web");
+            "app", "app.packet", "app.paper", "app.plan", "app.table", "store.sqlite", "cli", "library", "main", "paper.pdf", "web");
 
     /** These may touch the file system; {@code library} reads only what is packed with the program. */
     private static final Set<String> USES_FILES = Set.of("app", "app.paper", "app.plan", "store.sqlite", "cli", "main");
@@ -79,8 +79,19 @@ final class Ladder {
         rung("model", List.of("unit"));
         rung("model.change", List.of("unit", "model"));
         rung(
+                "sheet",
+                List.of(),
+                "java.io",
+                "java.nio",
+                "java.nio.charset",
+                "java.util.zip",
+                "javax.xml.stream",
+                "org.apache.commons.compress.archivers.zip",
+                "org.apache.commons.compress.utils",
+                "org.dhatim.fastexcel..");
+        rung(
                 "file",
-                List.of("unit", "model", "model.change"),
+                List.of("unit", "model", "model.change", "sheet"),
                 "java.io",
                 "java.lang.reflect",
                 "java.nio",
@@ -167,6 +178,7 @@ final class Ladder {
         rung(
                 "app",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -186,17 +198,20 @@ final class Ladder {
                 "app.plan",
                 List.of(
                         "model",
+                        "model.change",
                         "plan",
                         "plan.axis",
                         "plan.list",
                         "plan.check",
                         "plan.report",
                         "plan.chance",
-                        "plan.cpsat"),
+                        "plan.cpsat",
+                        "study"),
                 "java.io",
                 "java.nio.charset",
                 "java.nio.file..",
                 "java.util.concurrent..",
+                "biweekly..",
                 "com.fasterxml.jackson..");
         rung(
                 "app.paper",
@@ -205,6 +220,7 @@ final class Ladder {
                 "java.nio.charset",
                 "java.nio.file..",
                 "java.security",
+                "java.util.concurrent..",
                 "com.fasterxml.jackson..");
         rung(
                 "store.sqlite",
@@ -223,6 +239,7 @@ final class Ladder {
         rung(
                 "app.table",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -234,8 +251,16 @@ final class Ladder {
                         "library",
                         "app"));
         rung(
+                "app.packet",
+                List.of("model", "model.change", "file", "finding", "cable", "study", "app"),
+                "java.io",
+                "java.nio.charset",
+                "java.security",
+                "com.fasterxml.jackson..");
+        rung(
                 "cli",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -246,22 +271,27 @@ final class Ladder {
                         "order",
                         "plan",
                         "plan.chance",
+                        "plan.report",
                         "study",
+                        "drawing",
                         "paper",
                         "app",
                         "app.paper",
-                        "app.plan"),
+                        "app.plan",
+                        "app.table"),
                 "java.io",
                 "java.lang.reflect",
                 "java.net",
                 "java.nio.charset",
                 "java.nio.file..",
+                "java.security",
                 "java.util.concurrent..",
                 "com.fasterxml.jackson..",
                 "picocli");
         rung(
                 "web.page",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -269,9 +299,15 @@ final class Ladder {
                         "finding",
                         "signal",
                         "power",
+                        "work",
+                        "order",
+                        "plan",
+                        "plan.chance",
                         "study",
                         "drawing",
                         "app",
+                        "app.packet",
+                        "app.plan",
                         "app.table"),
                 "java.net",
                 "java.nio.charset");
@@ -279,16 +315,22 @@ final class Ladder {
         rung(
                 "web",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
                         "file",
                         "finding",
                         "signal",
+                        "work",
+                        "plan",
+                        "plan.report",
                         "study",
                         "drawing",
                         "library",
                         "app",
+                        "app.packet",
+                        "app.plan",
                         "app.table",
                         "web.page",
                         "web.view"),

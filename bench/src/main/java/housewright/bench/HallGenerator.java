@@ -132,6 +132,8 @@ public final class HallGenerator {
                 p.orders(),
                 p.budget(),
                 p.practice(),
+                p.plan(),
+                p.log(),
                 p.exempt());
     }
 

@@ -114,7 +114,7 @@ public final class OpenProject {
                     Math.min(base, known.revision()),
                     Change.between(known.project(), then.get().project()));
         } catch (StoreException e) {
-            return new Outcome.NotDone(e.why());
+            return new Outcome.NotDone(e.whyFor(author.role()));
         }
     }
 
@@ -141,7 +141,7 @@ public final class OpenProject {
                             last.get().what().changes(),
                             last.get().what().back());
         } catch (StoreException e) {
-            return new Outcome.NotDone(e.why());
+            return new Outcome.NotDone(e.whyFor(author.role()));
         }
     }
 
@@ -160,7 +160,7 @@ public final class OpenProject {
                     undone.what().back(),
                     undone.what().changes());
         } catch (StoreException e) {
-            return new Outcome.NotDone(e.why());
+            return new Outcome.NotDone(e.whyFor(author.role()));
         }
     }
 
@@ -216,7 +216,7 @@ public final class OpenProject {
                         ChangeText.write(Change.between(after, before.project())));
                 switch (store.append(id, before.revision(), revision, () -> ProjectWriter.json(after))) {
                     case Appended.Done done -> {
-                        Now kept = new Now(done.revision(), after, Study.of(after, library));
+                        Now kept = new Now(done.revision(), after, before.study().after(after));
                         now = kept;
                         watchers.forEach(watcher -> watcher.kept(before, kept, revision));
                         return new Outcome.Accepted(before, kept, done.revision());
@@ -227,7 +227,7 @@ public final class OpenProject {
             return new Outcome.NotDone(
                     "Somebody else is editing this project all the time. Nothing was changed; try again.");
         } catch (StoreException e) {
-            return new Outcome.NotDone(e.why());
+            return new Outcome.NotDone(e.whyFor(author.role()));
         }
     }
 

@@ -201,6 +201,8 @@ public final class Parts {
                 new ChangePart(pair.channels().isEmpty() ? Does.DROP : Does.PUT, "pairs." + pair.id(), null);
             case Change.Describe describe -> new ChangePart(Does.PUT, "project", null);
             case Change.Exempt exempt -> new ChangePart(Does.PUT, "exempt", null);
+            case Change.Accept accept ->
+                new ChangePart(accept.plan().times().isEmpty() ? Does.DROP : Does.PUT, "plan", null);
             case Change.Arrange arrange ->
                 new ChangePart(Does.PUT, arrange.section().path(), null);
         };

@@ -1,10 +1,13 @@
 package housewright.app;
 
+import housewright.file.LogReader;
 import housewright.file.ProjectReader;
 import housewright.file.ReadResult;
 import housewright.model.Library;
+import housewright.sheet.SheetReader;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -16,6 +19,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -44,20 +48,73 @@ public final class ProjectFiles {
                 return new Opening.Unreadable("Standard input cannot be read: " + e.getMessage() + ".");
             }
         }
+        return switch (load(name, MOST_BYTES)) {
+            case Loading.NotLoaded not -> new Opening.Unreadable(not.why());
+            case Loading.Loaded loaded ->
+                read(name, SheetReader.isWorkbook(loaded.bytes()) ? null : Path.of(name), loaded.bytes());
+        };
+    }
+
+    /** What came of reading a file of any kind. */
+    public sealed interface Loading {
+        record Loaded(byte[] bytes) implements Loading {}
+
+        /** @param why as a sentence */
+        record NotLoaded(String why) implements Loading {}
+    }
+
+    /** Reads no more than so many bytes of a file. */
+    public Loading load(String name, int most) {
         try {
             Path path = Path.of(name);
             if (Files.isDirectory(path)) {
-                return new Opening.Unreadable(name + " is a folder; name a project file in it.");
+                return new Loading.NotLoaded(name + " is a folder; name a file in it.");
             }
             try (InputStream in = Files.newInputStream(path)) {
-                return read(name, path, in.readNBytes(MOST_BYTES));
+                return new Loading.Loaded(in.readNBytes(most));
             }
         } catch (NoSuchFileException | InvalidPathException e) {
-            return new Opening.Unreadable("There is no file " + name + ".");
+            return new Loading.NotLoaded("There is no file " + name + ".");
         } catch (AccessDeniedException e) {
-            return new Opening.Unreadable(name + " may not be read: you have no permission to.");
+            return new Loading.NotLoaded(name + " may not be read: you have no permission to.");
+        } catch (IOException e) {
+            return new Loading.NotLoaded(name + " cannot be read: " + e.getMessage() + ".");
+        }
+    }
+
+    /** Reads what happened on site from a file of its own; the project opened is the given one with that log. */
+    public Opening openLog(String name, ProjectFile file) {
+        try {
+            Path path = Path.of(name);
+            byte[] bytes = Files.readAllBytes(path);
+            return switch (LogReader.read(name, bytes, file.project(), library)) {
+                case ReadResult.Refused refused -> new Opening.Refused(refused.errors());
+                case ReadResult.Loaded loaded ->
+                    new Opening.Opened(new ProjectFile(
+                            name, path, loaded.project(), loaded.source().text(), isMarked(bytes)));
+            };
+        } catch (NoSuchFileException | InvalidPathException e) {
+            return new Opening.Unreadable("There is no file " + name + ".");
         } catch (IOException e) {
             return new Opening.Unreadable(name + " cannot be read: " + e.getMessage() + ".");
+        }
+    }
+
+    /** Writes files into a folder, which is made where it is not there; those of the same names are replaced. */
+    public Saving writeAll(String folder, Map<String, String> textByName) {
+        try {
+            Path path = Path.of(folder);
+            Files.createDirectories(path);
+            for (Map.Entry<String, String> each : textByName.entrySet()) {
+                Files.writeString(path.resolve(each.getKey()), each.getValue());
+            }
+            return new Saving.Saved();
+        } catch (InvalidPathException e) {
+            return new Saving.NotSaved(folder + " is no folder.");
+        } catch (AccessDeniedException e) {
+            return new Saving.NotSaved(folder + " may not be written: you have no permission to.");
+        } catch (IOException e) {
+            return new Saving.NotSaved(folder + " cannot be written: " + e.getMessage() + ".");
         }
     }
 
@@ -82,7 +139,10 @@ public final class ProjectFiles {
     public Saving replace(ProjectFile file, String text) {
         Path path = file.path();
         if (path == null) {
-            return new Saving.NotSaved("What came through standard input cannot be written back; name a file.");
+            return new Saving.NotSaved(
+                    file.name().endsWith(".xlsx")
+                            ? file.name() + " is a workbook, which is not written back to; apply it to a project file."
+                            : "What came through standard input cannot be written back; name a file.");
         }
         String name = file.name();
         Path temporary = null;
@@ -114,8 +174,13 @@ public final class ProjectFiles {
 
     /** Writes a file that is not there yet; one that is there stays as it is. */
     public Saving create(String name, String text) {
+        return create(name, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** As above, of any kind. */
+    public Saving create(String name, byte[] bytes) {
         try {
-            Files.writeString(Path.of(name), text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+            Files.write(Path.of(name), bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
             return new Saving.Saved();
         } catch (FileAlreadyExistsException e) {
             return new Saving.NotSaved(name + " is there already, and is left as it is; choose another name.");

@@ -17,7 +17,9 @@ import housewright.signal.Mend;
 import housewright.signal.Moment;
 import housewright.signal.Signals;
 import housewright.sound.Sound;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 
 /** What a rule may ask: the project, and each trade's results, worked out when first asked for. */
 public interface Evidence {
@@ -70,6 +72,9 @@ public interface Evidence {
 
     /** What a volunteer must touch at that moment. */
     Operation operation();
+
+    /** The day on which the accepted plan begins what needs an order, by the order's id; none without such a plan. */
+    Map<String, LocalDate> neededByPlan();
 
     /**
      * The thing of that id, which is there because something reckoned with it.

@@ -70,7 +70,16 @@ final class Desk {
     /** The project of the file, or null with everything said that is wrong with it. */
     @Nullable
     ProjectFile open(String name) {
-        Opening opening = during("Reading " + name, () -> files.open(name));
+        return opened(name, during("Reading " + name, () -> files.open(name)));
+    }
+
+    /** The project with the log of a file of its own, or null with everything said that is wrong with it. */
+    @Nullable
+    ProjectFile openLog(String name, ProjectFile project) {
+        return opened(name, files.openLog(name, project));
+    }
+
+    private @Nullable ProjectFile opened(String name, Opening opening) {
         return switch (opening) {
             case Opening.Opened opened -> opened.file();
             case Opening.Unreadable unreadable -> {

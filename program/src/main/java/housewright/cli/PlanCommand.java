@@ -1,29 +1,43 @@
 package housewright.cli;
 
 import housewright.app.ProjectFile;
+import housewright.app.Saving;
+import housewright.app.plan.Acceptance;
+import housewright.app.plan.Calendars;
 import housewright.app.plan.PlanDocument;
 import housewright.app.plan.Planning;
+import housewright.app.plan.ReadyDocument;
 import housewright.app.plan.SolverProcess;
+import housewright.file.ProjectText;
+import housewright.model.LogEntry;
+import housewright.model.Project;
+import housewright.model.change.Change;
 import housewright.plan.Effort;
 import housewright.plan.Job;
 import housewright.plan.Level;
-import housewright.plan.Log;
 import housewright.plan.Plan;
+import housewright.plan.Ready;
 import housewright.plan.Request;
 import housewright.plan.Schedule;
 import housewright.plan.chance.Chance;
 import housewright.plan.chance.Likelihood;
-import housewright.study.PlanJob;
+import housewright.plan.report.Reports;
+import housewright.study.PlanBasis;
 import housewright.study.Study;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -35,8 +49,9 @@ import picocli.CommandLine.Parameters;
         header = "Plans who does what when, so that no service finds the room in pieces.",
         description = {
             "Takes the tasks that the change from today to the target implies, people's free times, hires, deliveries and events, and looks for the best plan: first that nothing is missed, then that all is done early, then with few days of hire. A plan is shown only when a check that shares nothing with the search has passed it, with the bound that no plan could beat.",
+            "Where FILE holds an accepted plan and a log, what has begun stays, as little else as possible moves, and what moved is told with the reason. Pins (plan.pins in FILE) hold a task to people or to a start.",
             "Ctrl-C ends the search and shows the best plan so far.",
-            "Exit status: 0 planned and nothing missed, 1 something is missed, 2 the file cannot be read or nothing can be planned."
+            "Exit status: 0 planned and nothing missed, 1 something is missed, 2 the file cannot be read or written, or nothing can be planned."
         })
 final class PlanCommand implements Callable<Integer> {
     private static final int DRAWS = 400;
@@ -75,6 +90,36 @@ final class PlanCommand implements Callable<Integer> {
     @Nullable
     String person;
 
+    @Option(
+            names = "--log",
+            paramLabel = "LOGFILE",
+            description = "What happened on site, written as the section log of a project file; without it, FILE's own.")
+    @Nullable
+    String log;
+
+    @Option(names = "--anew", description = "Leave the accepted plan aside, and look for the best from the beginning.")
+    boolean anew;
+
+    @Option(
+            names = "--accept",
+            description = "Write the plan into FILE as the one that holds; everything else in it stays as it is.")
+    boolean accept;
+
+    @Option(
+            names = "--ready",
+            paramLabel = "PERSON",
+            description =
+                    "Make no plan; list what this person could begin now by the accepted one, what most work waits for first.")
+    @Nullable
+    String ready;
+
+    @Option(
+            names = "--ics",
+            paramLabel = "DIR",
+            description = "Write a calendar for each person into this folder (iCalendar, PERSON.ics).")
+    @Nullable
+    String ics;
+
     @Option(names = "--json", description = "Print the result as JSON, for programs.")
     boolean json;
 
@@ -94,42 +139,99 @@ final class PlanCommand implements Callable<Integer> {
         if (project == null) {
             return Status.CANNOT;
         }
-        if (person != null && !project.project().people().containsKey(person)) {
-            return desk.refuse(project.name() + " has no person " + person + "; its people are "
-                    + String.join(", ", project.project().people().keySet()) + ".");
+        for (String each : Stream.of(person, ready).filter(Objects::nonNull).toList()) {
+            if (!project.project().people().containsKey(each)) {
+                return desk.refuse(project.name() + " has no person " + each + "; its people are "
+                        + String.join(", ", project.project().people().keySet()) + ".");
+            }
+        }
+        Map<String, LogEntry> happened = project.project().log();
+        if (log != null) {
+            ProjectFile logged = desk.openLog(log, project);
+            if (logged == null) {
+                return Status.CANNOT;
+            }
+            happened = logged.project().log();
         }
         Study study = desk.study(project, false);
-        LocalDateTime from =
-                now == null ? LocalDateTime.now(ZoneId.systemDefault()).truncatedTo(ChronoUnit.MINUTES) : now;
-        PlanJob asked = desk.during("Working the tasks out", () -> study.planJob(from.toLocalDate()));
-        if (!asked.unplanned().isEmpty()) {
-            return desk.refuse(asked.unplanned());
+        LocalDateTime from = now == null ? here(project.project()) : now;
+        Map<String, LogEntry> entries = happened;
+        PlanBasis basis = desk.during("Working the tasks out", () -> study.planBasis(from, entries));
+        if (!basis.unplanned().isEmpty()) {
+            return desk.refuse(basis.unplanned());
         }
-        Request request = request(asked.job(), from);
+        if (ready != null) {
+            return ready(basis, ready, from);
+        }
+        Effort effort = seed == null ? Effort.quick(1, seconds) : Effort.repeatable(seed, seconds);
+        Request request = anew ? basis.anew(effort) : basis.request(effort);
         Plan plan = quick ? Planning.quick(request) : search(request);
-        List<Chance> chances = Likelihood.of(
-                request.job(), request.log(), plan.schedule(), request.effort().seed(), DRAWS);
+        try {
+            return show(project, basis, request, plan, from);
+        } finally {
+            shown.countDown();
+        }
+    }
+
+    /** This moment where the project is. */
+    private static LocalDateTime here(Project project) {
+        ZoneId zone = project.about().timeZone();
+        return LocalDateTime.now(zone == null ? ZoneId.systemDefault() : zone).truncatedTo(ChronoUnit.MINUTES);
+    }
+
+    private int show(ProjectFile project, PlanBasis basis, Request request, Plan plan, LocalDateTime from) {
+        Job job = request.job();
+        List<String> written = new ArrayList<>();
+        if (accept) {
+            Project accepted =
+                    Change.apply(project.project(), List.of(Acceptance.of(job, plan, from, quick ? null : seed)));
+            String text = ProjectText.edit(project.text(), project.name(), project.project(), accepted);
+            if (desk.files.replace(project, text) instanceof Saving.NotSaved not) {
+                return desk.refuse(not.why());
+            }
+            written.add("It is written into " + project.name() + " as the plan that holds.");
+        }
+        if (ics != null) {
+            Map<String, String> calendars = calendars(project.project(), job, plan, from);
+            if (desk.files.writeAll(ics, calendars) instanceof Saving.NotSaved not) {
+                return desk.refuse(not.why());
+            }
+            written.add("Calendars written into " + ics + ": " + String.join(", ", calendars.keySet()) + ".");
+        }
+        List<Chance> chances = Likelihood.of(job, request.log(), plan.schedule(), request.effort().seed(), DRAWS);
         if (json) {
-            desk.print(PlanDocument.of(request.job(), plan, chances, asked.assumed()));
+            desk.print(PlanDocument.of(job, plan, chances, basis.assumed()));
         } else {
             desk.print(new PlanText(
-                            desk.page(),
-                            study.project().about().name(),
-                            request.job(),
-                            plan,
-                            chances,
-                            asked.assumed(),
-                            person)
-                    .write());
+                            desk.page(), project.project().about().name(), job, plan, chances, basis.assumed(), person)
+                    .write(written));
         }
-        shown.countDown();
         return plan.missed().isEmpty() ? Status.FINE : Status.STOPS;
     }
 
-    private Request request(Job job, LocalDateTime from) {
-        Effort effort = seed == null ? Effort.quick(1, seconds) : Effort.repeatable(seed, seconds);
-        int minute = Math.clamp(ChronoUnit.MINUTES.between(job.firstDay().atStartOfDay(), from), 0, job.end());
-        return Request.of(job, effort).withLog(new Log(minute, List.of(), List.of(), Map.of(), Map.of()));
+    private static Map<String, String> calendars(Project project, Job job, Plan plan, LocalDateTime from) {
+        Calendars calendars =
+                new Calendars(project.about().name(), project.about().timeZone(), job, plan, from);
+        Map<String, String> files = new LinkedHashMap<>();
+        job.people().stream()
+                .map(each -> each.id())
+                .filter(id -> plan.tasks().stream()
+                        .anyMatch(task -> task.slot().people().contains(id)))
+                .forEach(id -> files.put(id + ".ics", calendars.of(id)));
+        return files;
+    }
+
+    private int ready(PlanBasis basis, String who, LocalDateTime from) {
+        Schedule holds = basis.isAccepted()
+                ? basis.accepted()
+                : Planning.quick(basis.request(Effort.quick(1, seconds))).schedule();
+        List<Ready> able = Reports.ready(basis.job(), basis.log(), holds, who);
+        if (json) {
+            desk.print(ReadyDocument.of(basis.job(), who, from, able));
+        } else {
+            desk.print(PlanText.ready(desk.page(), basis, who, able));
+        }
+        return Status.FINE;
     }
 
     /** Ctrl-C asks the search to end; the process stays until the plan is shown. */

@@ -4,12 +4,18 @@ import housewright.plan.Clash;
 import housewright.plan.Goal;
 import housewright.plan.Job;
 import housewright.plan.Level;
+import housewright.plan.Log;
+import housewright.plan.Move;
 import housewright.plan.Plan;
 import housewright.plan.Planned;
 import housewright.plan.Readiness;
+import housewright.plan.Ready;
+import housewright.plan.Slot;
 import housewright.plan.Solved;
+import housewright.plan.Task;
 import housewright.plan.Window;
 import housewright.plan.chance.Chance;
+import housewright.study.PlanBasis;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -52,11 +58,14 @@ final class PlanText {
         this.person = person;
     }
 
-    Page write() {
+    /** @param written what came of it beside this text, as sentences */
+    Page write(List<String> written) {
         page.wrapped(Ink.STRONG, name + ": " + answer());
         bounds();
+        written.forEach(each -> page.hanging("  ", each));
         missed();
         events();
+        moved();
         days();
         assumed();
         page.blank()
@@ -148,6 +157,60 @@ final class PlanText {
                 page.hanging(Ink.STOP, "■ ", each.event() + ", " + when + ": " + String.join(" ", each.lacks()));
             }
         }
+    }
+
+    private void moved() {
+        if (plan.moves().isEmpty()) {
+            return;
+        }
+        page.blank()
+                .line(
+                        Ink.STRONG,
+                        plan.moves().size() == 1 ? "Moved: one task" : "Moved: " + plan.moves().size() + " tasks");
+        for (Move move : plan.moves()) {
+            Slot to = move.to();
+            page.hanging(
+                    "→ ",
+                    job.task(move.from().task()).title() + ": was " + when(move.from()) + ", is "
+                            + (to == null ? "left out" : when(to)) + ". " + move.why() + " ["
+                            + move.from().task() + "]");
+        }
+    }
+
+    private String when(Slot slot) {
+        return job.spoken(slot.start())
+                + (slot.people().isEmpty() ? "" : " by " + String.join(" and ", slot.people()));
+    }
+
+    /** What one person could begin now. */
+    static Page ready(Page page, PlanBasis basis, String who, List<Ready> ready) {
+        Job job = basis.job();
+        String now = job.spoken(basis.log().now());
+        page.wrapped(
+                Ink.STRONG,
+                ready.isEmpty()
+                        ? who + " can begin nothing now, " + now + "."
+                        : who + " can begin " + ready.size() + (ready.size() == 1 ? " task" : " tasks") + " now, " + now
+                                + "; what most waits for comes first.");
+        for (Log.Begun each : basis.log().begun()) {
+            if (each.people().contains(who)) {
+                page.hanging(
+                        "  ",
+                        "Begun already: " + job.task(each.task()).title() + ", about " + each.left() + " min more. ["
+                                + each.task() + "]");
+            }
+        }
+        for (Ready each : ready) {
+            Task task = job.task(each.task());
+            page.hanging(
+                    "- ",
+                    task.title() + ", " + task.length().planned(job.tick()) + " min. " + each.says() + " ["
+                            + task.id() + "]");
+        }
+        if (!basis.isAccepted()) {
+            page.blank().wrapped("No plan is accepted yet: what is to wait for an event is taken from a quick one.");
+        }
+        return page;
     }
 
     private void days() {

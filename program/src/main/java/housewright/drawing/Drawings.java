@@ -165,6 +165,12 @@ public final class Drawings {
                 : plan.draw(id, scale -> heading(title, scale, 1, 1));
     }
 
+    /** The same, as DXF in metres, for whoever draws in CAD. */
+    public String floorPlanDxf(State state) {
+        String title = project().about().name() + ", floor plan, " + state.title();
+        return new Dxf(project().venue(), new Things(study, state)).write(title);
+    }
+
     /** Each room from the side, in the order of the project; none where no room has an outline or a place in it. */
     public List<Plan> sideViews(State state) {
         Things things = new Things(study, state);

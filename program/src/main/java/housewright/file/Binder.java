@@ -12,6 +12,7 @@ import housewright.file.ValueType.One;
 import housewright.file.ValueType.Table;
 import housewright.model.Lighting;
 import housewright.model.LocalRef;
+import housewright.model.LogEntry;
 import housewright.model.NamePattern;
 import housewright.model.Project;
 import housewright.model.Venue;
@@ -102,6 +103,19 @@ final class Binder {
         Object value = value(ValueType.of(type), node);
         path.clear();
         return value == FAILED ? null : value;
+    }
+
+    /** The entries of a log, without those that have errors. */
+    @SuppressWarnings("unchecked") // the form of the project says of what type they are
+    Map<String, LogEntry> log(@Nullable Node node) {
+        Part part = RecordForm.of(Project.class).find("log");
+        if (node == null || part == null) {
+            return Map.of();
+        }
+        path.add(part.key());
+        Object entries = value(part.type(), node);
+        path.clear();
+        return entries == FAILED ? Map.of() : (Map<String, LogEntry>) entries;
     }
 
     /** Whether the section, or this entity of it, has errors of its own. */
@@ -460,7 +474,7 @@ final class Binder {
             String first = expected(parts.getFirst().type());
             boolean alike = parts.stream()
                     .allMatch(part -> part.type().equals(parts.getFirst().type()));
-            return "a list of " + parts.size() + (alike ? ", each " + first : "");
+            return parts.size() + " in square brackets with commas between" + (alike ? ", each " + first : "");
         }
         String what = Phrases.one(form.type());
         List<String> keys = List.copyOf(form.keys());

@@ -7,6 +7,7 @@ import housewright.file.Node.Mapping;
 import housewright.file.Node.Scalar;
 import housewright.file.Node.Sequence;
 import housewright.model.About;
+import housewright.model.AcceptedPlan;
 import housewright.model.Exemption;
 import housewright.model.LocalRef;
 import housewright.model.LocalRef.Spot;
@@ -32,6 +33,7 @@ public final class ChangeText {
     private static final String PAIR = "pair";
     private static final String PROJECT = "project";
     private static final String EXEMPT = "exempt";
+    private static final String PLAN = "plan";
 
     private ChangeText() {}
 
@@ -90,6 +92,7 @@ public final class ChangeText {
                                 .map(ref -> text(ref.text()))
                                 .toList()));
             case Change.Describe describe -> object(PROJECT, ModelNodes.of(describe.about()));
+            case Change.Accept accept -> object(PLAN, ModelNodes.of(accept.plan()));
             case Change.Exempt exempt ->
                 object(
                         EXEMPT,
@@ -125,6 +128,7 @@ public final class ChangeText {
                         string(node, PAIR),
                         strings(node, "channels").stream().map(Ref::parse).toList());
             case PROJECT -> new Change.Describe(bound(About.class, PROJECT, "", needed(node, PROJECT)));
+            case PLAN -> new Change.Accept(bound(AcceptedPlan.class, PLAN, "", needed(node, PLAN)));
             case EXEMPT -> {
                 List<Exemption> exemptions = new ArrayList<>();
                 for (Node each : sequence(needed(node, EXEMPT))) {

@@ -1,5 +1,6 @@
 package housewright.file;
 
+import housewright.model.AcceptedPlan;
 import housewright.model.PatchEntry;
 import housewright.model.Project;
 import housewright.model.change.Section;
@@ -24,6 +25,12 @@ public final class EntityText {
         }
         if (subject.equals("exempt")) {
             return lines(project.exempt());
+        }
+        if (subject.equals("plan.times")) {
+            AcceptedPlan plan = project.plan();
+            return plan == null || plan.times().isEmpty()
+                    ? null
+                    : plan.times().size() + " tasks, accepted " + (plan.made() == null ? "once" : plan.made());
         }
         if (subject.startsWith("pairs.")) {
             var channels = project.pairs().get(subject.substring("pairs.".length()));

@@ -134,6 +134,7 @@ public final class Mentions {
             Naming naming = path.getValue();
             if (naming == Naming.SUBJECT
                     || naming == Naming.TASK
+                    || naming == Naming.TASK_OR_ORDER
                     || naming.sections().contains(section)) {
                 Node walked = walk(document, List.of(path.getKey().split("\\.")), 0, new ArrayList<>(), naming);
                 document = walked instanceof Mapping mapping ? mapping : document; // a way never ends at the root
@@ -165,7 +166,7 @@ public final class Mentions {
             return node;
         }
         boolean keys = any && last && naming == Naming.EQUIPMENT;
-        boolean tasks = any && last && naming == Naming.TASK;
+        boolean tasks = any && last && (naming == Naming.TASK || naming == Naming.TASK_OR_ORDER);
         List<Entry> entries = new ArrayList<>();
         for (Entry entry : mapping.entries()) {
             String key = entry.key().text();
@@ -195,12 +196,16 @@ public final class Mentions {
         return new Mapping(entries, mapping.layout(), mapping.span());
     }
 
-    /** What a project changes of a task that is worked out goes with what the task is about; a task of its own stays. */
+    /**
+     * What a project changes of a task that is worked out, and what the plan and the log say of it, goes with what the
+     * task is about; a task of its own stays.
+     */
     private void task(Entry entry, List<String> path, List<Entry> entries) {
         String key = entry.key().text();
-        List<String> names = section.equals("tasks") ? null : workedOut(key);
-        boolean own = entry.value() instanceof Mapping mapping && mapping.find("name") != null;
-        if (names == null || (names.isEmpty() && own)) {
+        List<String> names = path.getFirst().equals("tasks")
+                ? section.equals("tasks") || isOwn(key) ? null : workedOut(key)
+                : ofPlan(key, path.getFirst());
+        if (names == null) {
             entries.add(entry);
             return;
         }
@@ -208,9 +213,34 @@ public final class Mentions {
         names.forEach(name -> entries.add(new Entry(new Scalar(name, Look.TEXT), entry.value())));
     }
 
+    /** What stands in place of a task's or order's id in the plan or the log; null where it stays as it is. */
+    private @Nullable List<String> ofPlan(String id, String where) {
+        if (where.equals("log") && project.orders().containsKey(id)) {
+            return section.equals("orders") ? named(id, "") : null;
+        }
+        if (isOwn(id)) {
+            return section.equals("tasks") ? named(id, "") : null;
+        }
+        return section.equals("tasks") ? null : workedOut(id);
+    }
+
+    private boolean isOwn(String task) {
+        Task own = project.tasks().get(task);
+        return own != null && own.name() != null;
+    }
+
     /** A task's id with what it is about renamed; empty where that is gone, null where it is about something else. */
     private @Nullable List<String> workedOut(String task) {
         TaskKind.Named named = TaskKind.find(task).orElse(null);
+        TaskKind.Where where = named == null
+                ? null
+                : named.where((in, id) -> Sections.of(project, in).containsKey(id)).orElse(null);
+        if (where != null && section.equals(where.section())) {
+            String name = renaming.of(where.id());
+            return where.id().equals(name)
+                    ? null
+                    : name == null ? List.of() : List.of(named.renamed(where, name));
+        }
         if (named == null
                 || !section.equals(named.kind().section())
                 || !Sections.of(project, section).containsKey(named.about())) {
@@ -266,7 +296,7 @@ public final class Mentions {
     }
 
     private void note(List<String> path) {
-        boolean venue = path.getFirst().equals("venue") || path.getFirst().equals("lighting");
+        boolean venue = List.of("venue", "lighting", "plan").contains(path.getFirst());
         int own = path.getFirst().equals("exempt") ? 1 : Math.min(path.size(), venue ? 3 : 2);
         found.add(
                 new Mention(String.join(".", path.subList(0, own)), String.join(".", path.subList(own, path.size()))));
@@ -314,7 +344,7 @@ public final class Mentions {
                     : null;
         }
         if (naming == Naming.TASK && !section.equals("tasks")) {
-            return Sections.of(project, "tasks").containsKey(text) && !isChangeOnly(text) ? null : workedOut(text);
+            return isOwn(text) ? null : workedOut(text);
         }
         if (!naming.isWithinAThing()) {
             return naming.sections().size() > 1 && isElsewhere(text, naming) ? null : named(text, "");
@@ -323,11 +353,6 @@ public final class Mentions {
             return null;
         }
         return text.contains("->") ? ways(text) : places(text);
-    }
-
-    private boolean isChangeOnly(String task) {
-        Task own = project.tasks().get(task);
-        return own == null || own.name() == null;
     }
 
     private @Nullable List<String> named(String id, String before) {

@@ -20,8 +20,11 @@ public enum Naming {
     LOOK("looks"),
     EVENT("events"),
     PERSON("people"),
+    HIRE("hires"),
     /** A task of the project, or one that is worked out from what it has: its kind and the id of what it is about. */
     TASK("tasks"),
+    /** Of the log: a task as in {@link #TASK}, or an order. */
+    TASK_OR_ORDER("tasks", "orders"),
     /** A port, without a channel, that a cable is plugged into. */
     SOCKET("equipment"),
     /** A place where a signal leaves. */
@@ -108,6 +111,13 @@ public enum Naming {
         PATHS.put("questions.*.to", PERSON);
         PATHS.put("questions.*.about", SUBJECT);
         PATHS.put("orders.*.for", ORDERED);
+        PATHS.put("plan.times.*", TASK);
+        PATHS.put("plan.times.*.people", PERSON);
+        PATHS.put("plan.times.*.hires", HIRE);
+        PATHS.put("plan.pins.*", TASK);
+        PATHS.put("plan.pins.*.people", PERSON);
+        PATHS.put("log.*", TASK_OR_ORDER);
+        PATHS.put("log.*.people", PERSON);
         PATHS.put("practice.drums.*.for", CABLE_TYPE);
         PATHS.put("exempt.*.subject", SUBJECT);
     }

@@ -1,6 +1,7 @@
 package housewright.file;
 
 import housewright.file.PlaceNames.Use;
+import housewright.model.AcceptedPlan;
 import housewright.model.Cable;
 import housewright.model.CableToday;
 import housewright.model.Control;
@@ -62,6 +63,7 @@ final class References {
         lighting();
         project.controls().forEach(this::control);
         work();
+        plan();
         practice();
     }
 
@@ -280,7 +282,8 @@ final class References {
             TaskKind.Named named = TaskKind.find(id).orElse(null);
             if (task.name() == null
                     && named != null
-                    && named.kind().section() != null) { // it changes one that is worked out
+                    && named.kind().section() != null
+                    && named.where(this::exists).isEmpty()) { // it changes one that is worked out
                 known(named.kind().section(), named.about(), "tasks", id);
             }
         });
@@ -301,15 +304,43 @@ final class References {
         }
     }
 
+    /** A plan may name tasks that the change no longer implies: a later plan leaves them out. */
+    private void plan() {
+        AcceptedPlan plan = project.plan();
+        if (plan != null) {
+            plan.times().forEach((id, each) -> {
+                known("people", each.people(), "plan", "times", id, "people");
+                known("hires", each.hires(), "plan", "times", id, "hires");
+            });
+            plan.pins().forEach((id, pin) -> {
+                task(id, "plan", "pins", id);
+                known("people", pin.people(), "plan", "pins", id, "people");
+            });
+        }
+        project.log().forEach((id, entry) -> {
+            if (!exists("orders", id)) {
+                task(id, "log", id);
+            }
+            known("people", entry.people(), "log", id, "people");
+        });
+    }
+
     /** Tasks of the project, and those that may be worked out from what it has. */
     private void tasks(List<String> ids, Object... path) {
         for (int i = 0; i < ids.size(); i++) {
-            TaskKind.Named named = TaskKind.find(ids.get(i)).orElse(null);
-            String section = named == null ? null : named.kind().section();
-            boolean workedOut = named != null && (section == null || exists(section, named.about()));
-            if (!workedOut) {
-                known("tasks", ids.get(i), with(path, i));
-            }
+            task(ids.get(i), with(path, i));
+        }
+    }
+
+    private void task(String id, Object... path) {
+        TaskKind.Named named = TaskKind.find(id).orElse(null);
+        String section = named == null ? null : named.kind().section();
+        boolean workedOut = named != null
+                && (section == null
+                        || exists(section, named.about())
+                        || named.where(this::exists).isPresent());
+        if (!workedOut) {
+            known("tasks", id, path);
         }
     }
 

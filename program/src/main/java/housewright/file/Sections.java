@@ -1,5 +1,6 @@
 package housewright.file;
 
+import housewright.model.AcceptedPlan;
 import housewright.model.Lighting;
 import housewright.model.Project;
 import java.util.List;
@@ -34,12 +35,16 @@ final class Sections {
             "files",
             "tasks",
             "questions",
-            "orders");
+            "orders",
+            "times",
+            "pins",
+            "log");
 
     /** Where a section stands in the document: most at the top, a few within another. */
     static List<String> holder(String section) {
         return switch (section) {
             case "rooms", "places", "pathways", "circuits" -> List.of("venue", section);
+            case "times", "pins" -> List.of("plan", section);
             case "targets", "looks" -> List.of("lighting", section);
             default -> List.of(section);
         };
@@ -47,6 +52,7 @@ final class Sections {
 
     static Map<String, ?> of(Project project, String section) {
         Lighting lighting = project.lighting();
+        AcceptedPlan plan = project.plan();
         return switch (section) {
             case "rooms" -> project.venue().rooms();
             case "places" -> project.venue().places();
@@ -72,6 +78,9 @@ final class Sections {
             case "tasks" -> project.tasks();
             case "questions" -> project.questions();
             case "orders" -> project.orders();
+            case "times" -> plan == null ? Map.of() : plan.times();
+            case "pins" -> plan == null ? Map.of() : plan.pins();
+            case "log" -> project.log();
             default -> throw new IllegalArgumentException(section);
         };
     }
@@ -79,6 +88,8 @@ final class Sections {
     /** An entry of it, for errors. */
     static String what(String section) {
         return switch (section) {
+            case "times" -> "a task of the accepted plan";
+            case "log" -> "an entry of the log";
             case "equipment" -> "a piece of equipment";
             case "patch" -> "a device with a patch";
             case "network-sends" -> "a network send";

@@ -50,6 +50,11 @@ public record Project(
         @Nullable
         Practice practice,
 
+        @Doc("The plan that holds, and what every plan is held to") @Nullable
+        AcceptedPlan plan,
+
+        @Doc("What happened on site, by the ids of tasks and orders") Map<String, LogEntry> log,
+
         @Doc("Rules switched off for a subject, with the reason")
         List<Exemption> exempt) {
     public Project {
@@ -71,6 +76,7 @@ public record Project(
         tasks = Ordered.copy(tasks);
         questions = Ordered.copy(questions);
         orders = Ordered.copy(orders);
+        log = Ordered.copy(log);
         exempt = List.copyOf(exempt);
     }
 }

@@ -4,6 +4,8 @@ import housewright.cable.Lead;
 import housewright.model.CableType;
 import housewright.model.Equipment;
 import housewright.model.Handover;
+import housewright.model.Kind;
+import housewright.model.Known;
 import housewright.model.Remarks;
 import housewright.model.Words;
 import housewright.signal.Moment;
@@ -123,15 +125,22 @@ final class AsBuilt extends Titled {
                         thing.model() == null ? Cell.BLANK : Cell.of(Say.type(thing.model())),
                         Cell.orBlank(Say.name(equipment.at())),
                         Cell.orBlank(equipment.serial()),
-                        Cell.orNone(handover == null ? null : handover.firmware()),
-                        Cell.orNone(handover == null ? null : handover.licence()),
-                        Cell.orNone(handover == null ? null : handover.password()),
+                        handed(thing, handover == null ? null : handover.firmware()),
+                        handed(thing, handover == null ? null : handover.licence()),
+                        handed(thing, handover == null ? null : handover.password()),
                         Cell.of(known(equipment.remarks())),
                         Cell.orNone(equipment.remarks().note())));
     }
 
+    /** Firmware, licences and passwords have the things that have an address or run programs. */
+    private static Cell handed(Present thing, @Nullable String said) {
+        Kind kind = thing.model() == null ? Kind.OTHER : thing.model().kind();
+        boolean due = thing.equipment().ip() != null || kind == Kind.COMPUTER || kind == Kind.PROGRAM;
+        return due ? Cell.orBlank(said) : Cell.orNone(said);
+    }
+
     private static Row cable(Lead lead, Say say) {
-        boolean measured = lead.cable().remarks().known() == housewright.model.Known.MEASURED
+        boolean measured = lead.cable().remarks().known() == Known.MEASURED
                 && lead.cable().length() != null;
         return new Row(
                 lead.id(),

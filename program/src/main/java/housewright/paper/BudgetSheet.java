@@ -38,11 +38,13 @@ final class BudgetSheet extends Titled {
                 "budget", List.of(Column.text("What", 60), Column.number("Amount" + currency, 20)), rows));
         if (!costs.unpriced().isEmpty()) {
             blocks.add(new Block.Heading("Without a price, and left out of the sums"));
-            blocks.add(new Block.Text(String.join(", ", costs.unpriced()) + "."));
+            List<String> names = new ArrayList<>();
+            costs.unpriced().forEach(id -> names.add(orders.find(id).map(OrderLine::name).orElse(id)));
+            blocks.add(new Block.Text(String.join("; ", names) + "."));
         }
         if (!costs.assumed().isEmpty()) {
             blocks.add(new Block.Heading("Taken for granted"));
-            blocks.add(new Block.Text(String.join(" ", costs.assumed())));
+            blocks.add(new Block.Text(String.join("; ", costs.assumed()) + "."));
         }
         blocks.add(new Block.Heading("By supplier"));
         List<Row> suppliers = new ArrayList<>();

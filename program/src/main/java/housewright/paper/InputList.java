@@ -145,7 +145,11 @@ final class InputList extends Titled {
         /** The name on its cable nearest the desk, else its own. */
         private String name(Address source, List<Hop> way) {
             String label = null;
+            Address socket = comesIn(way);
             for (Hop hop : way) {
+                if (hop.from().equals(socket)) {
+                    break;
+                }
                 if (hop.cause() instanceof Cause.ByCable cable && isAnalog(hop.to())) {
                     String said = study.project().cables().get(cable.id()).label();
                     label = said == null ? label : said;

@@ -82,11 +82,13 @@ final class PullingSchedule extends Titled {
     private static Map<String, String> bundles(List<Lead> pulled) {
         Map<List<Pathway>, String> letters = new LinkedHashMap<>();
         Map<String, String> bundles = new LinkedHashMap<>();
+        int count = 0;
         for (Lead lead : pulled) {
             List<Pathway> way = lead.pathways();
             String letter = letters.get(way);
             if (letter == null) {
-                letter = letters.getOrDefault(way.reversed(), letter(letters.size()));
+                String reversed = letters.get(way.reversed());
+                letter = reversed == null ? letter(count++) : reversed;
                 letters.put(way, letter);
             }
             bundles.put(lead.id(), letter);

@@ -128,7 +128,10 @@ public final class Rooms {
         return new Point(at.x().metres(), at.y().metres());
     }
 
-    /** Where somebody works: places with an operator, and those where a desk stands free. In the order of the file. */
+    /**
+     * Where somebody works: places with an operator, those where a desk stands free, and racks in another room that a desk
+     * which is not made for one is in. In the order of the file.
+     */
     public synchronized List<Workplace> workplaces() {
         List<Workplace> known = workplaces;
         if (known == null) {
@@ -143,8 +146,9 @@ public final class Rooms {
         for (Present thing : things) {
             Place place = place(thing);
             Model model = thing.model();
-            if (place != null && place.rack() == null && place.hang() == null && model != null) {
-                if (model.kind() == Kind.MIXER) {
+            if (place != null && place.hang() == null && model != null && model.kind() == Kind.MIXER) {
+                // one that is made for a rack is worked from elsewhere, one that is not wants somebody at it
+                if (place.rack() == null || (model.rack() == null && elsewhere(place) != null)) {
                     desks.computeIfAbsent(place.id(), key -> new ArrayList<>()).add(thing.id());
                 }
             }

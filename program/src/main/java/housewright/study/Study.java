@@ -10,16 +10,21 @@ import housewright.finding.Finding;
 import housewright.finding.Findings;
 import housewright.finding.Subject;
 import housewright.light.Lights;
+import housewright.model.AcceptedPlan;
 import housewright.model.Cable;
 import housewright.model.Equipment;
 import housewright.model.Figures;
 import housewright.model.Library;
 import housewright.model.Life;
+import housewright.model.LogEntry;
 import housewright.model.Project;
 import housewright.model.Types;
+import housewright.model.change.Change;
+import housewright.model.change.Section;
 import housewright.network.Networks;
 import housewright.operation.Operation;
 import housewright.order.Need;
+import housewright.order.OrderLine;
 import housewright.order.Orders;
 import housewright.picture.Pictures;
 import housewright.power.Supplies;
@@ -33,6 +38,7 @@ import housewright.sound.Sound;
 import housewright.work.Work;
 import housewright.work.WorkTask;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -42,6 +48,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One project at one moment, and everything that follows from it. Safe to ask from several threads; every answer is
@@ -67,28 +74,48 @@ public final class Study implements Evidence {
     private final Once<Findings> beyondFeeds;
     private final Once<Findings> findings;
     private final Once<Verdict> verdict;
-    private final Map<String, Once<List<Mend>>> mends = new ConcurrentHashMap<>();
+    private final Map<String, Once<List<Mend>>> mends;
+    private final @Nullable Study alike;
 
-    private Study(Types types, Moment moment, List<Rule> rules, Map<Moment, Study> byMoment) {
+    /** @param alike one of the same design, whose answers that rest on the design alone are taken over; null for none */
+    private Study(
+            Types types, Moment moment, List<Rule> rules, Map<Moment, Study> byMoment, @Nullable Study alike) {
         this.types = types;
         this.moment = moment;
         this.rules = rules;
         this.byMoment = byMoment;
-        this.things = new Once<>(() -> Present.all(types, moment));
-        this.signals = new Once<>(() -> Signals.of(types.project(), types.library(), moment));
-        this.cabling = new Once<>(() -> Cabling.of(types, things.get(), moment));
-        this.pictures = new Once<>(() -> Pictures.of(types, things.get(), signals()));
-        this.networks = new Once<>(() -> Networks.of(types, things.get(), signals(), cabling()));
-        this.sound = new Once<>(() -> Sound.of(project(), things.get(), signals(), cabling()));
-        this.lights = new Once<>(() -> Lights.of(types, things.get(), signals(), cabling()));
-        this.supplies = new Once<>(() -> Supplies.of(types, things.get(), cabling(), networks()));
-        this.rooms = new Once<>(() -> Rooms.of(types, things.get()));
-        this.operation = new Once<>(() -> Operation.of(project(), things.get(), cabling(), signals()));
-        this.work = new Once<>(() -> {
-            Study before = at(Moment.today());
-            return Work.of(types, before.cabling(), cabling(), before.proofs(), proofs());
-        });
-        this.orders = new Once<>(() -> orders(Map.of()));
+        this.alike = alike;
+        if (alike == null) {
+            this.mends = new ConcurrentHashMap<>();
+            this.things = new Once<>(() -> Present.all(types, moment));
+            this.signals = new Once<>(() -> Signals.of(types.project(), types.library(), moment));
+            this.cabling = new Once<>(() -> Cabling.of(types, things.get(), moment));
+            this.pictures = new Once<>(() -> Pictures.of(types, things.get(), signals()));
+            this.networks = new Once<>(() -> Networks.of(types, things.get(), signals(), cabling()));
+            this.sound = new Once<>(() -> Sound.of(project(), things.get(), signals(), cabling()));
+            this.lights = new Once<>(() -> Lights.of(types, things.get(), signals(), cabling()));
+            this.supplies = new Once<>(() -> Supplies.of(types, things.get(), cabling(), networks()));
+            this.rooms = new Once<>(() -> Rooms.of(types, things.get()));
+            this.operation = new Once<>(() -> Operation.of(project(), things.get(), cabling(), signals()));
+            this.work = new Once<>(() -> {
+                Study before = at(Moment.today());
+                return Work.of(types, before.cabling(), cabling(), before.proofs(), proofs());
+            });
+        } else {
+            this.mends = alike.mends;
+            this.things = alike.things;
+            this.signals = alike.signals;
+            this.cabling = alike.cabling;
+            this.pictures = alike.pictures;
+            this.networks = alike.networks;
+            this.sound = alike.sound;
+            this.lights = alike.lights;
+            this.supplies = alike.supplies;
+            this.rooms = alike.rooms;
+            this.operation = alike.operation;
+            this.work = alike.work;
+        }
+        this.orders = new Once<>(() -> orders(begins()));
         this.beyondFeeds = new Once<>(() -> Checks.run(someRules(false), this));
         this.findings = new Once<>(() -> Checks.together(rules, beyondFeeds.get(), Checks.run(someRules(true), this)));
         this.verdict = new Once<>(() -> Verdict.of(this));
@@ -108,19 +135,60 @@ public final class Study implements Evidence {
 
     static Study of(Project project, Library library, List<Rule> rules) {
         Map<Moment, Study> byMoment = new ConcurrentHashMap<>();
-        Study target = new Study(new Types(project, library), Moment.target(), rules, byMoment);
+        Study target = new Study(new Types(project, library), Moment.target(), rules, byMoment, null);
         byMoment.put(target.moment, target);
         return target;
     }
 
     @Override
     public Study at(Moment other) {
-        return byMoment.computeIfAbsent(other, each -> new Study(types, each, rules, byMoment));
+        return byMoment.computeIfAbsent(
+                other, each -> new Study(types, each, rules, byMoment, alike == null ? null : alike.at(each)));
     }
 
     /** What becomes of it with another content of the project, at the same moment. */
     public Study with(Project changed) {
         return of(changed, types.library(), rules).at(moment);
+    }
+
+    /**
+     * The study of the project after an edit, when the work is done. Where the edit is of the plan or the log alone, what
+     * rests on the design is not worked out again.
+     */
+    public Study after(Project edited) {
+        boolean sameDesign = Change.between(project(), edited).stream().allMatch(Study::leavesTheDesign);
+        if (!sameDesign) {
+            return of(edited, types.library(), rules);
+        }
+        Study first = at(Moment.target());
+        Map<Moment, Study> others = new ConcurrentHashMap<>();
+        Study after = new Study(
+                new Types(edited, types.library()),
+                first.moment,
+                rules,
+                others,
+                first.alike == null ? first : first.alike);
+        others.put(after.moment, after);
+        return after;
+    }
+
+    private static boolean leavesTheDesign(Change change) {
+        return switch (change) {
+            case Change.Accept accept -> true;
+            case Change.Put put -> isOfThePlan(put.section());
+            case Change.Drop drop -> isOfThePlan(drop.section());
+            case Change.Arrange arrange -> isOfThePlan(arrange.section());
+            case Change.Patch patch -> false;
+            case Change.Unpatch unpatch -> false;
+            case Change.Repatch repatch -> false;
+            case Change.Pair pair -> false;
+            case Change.Describe describe -> false;
+            case Change.Exempt exempt -> false;
+        };
+    }
+
+    private static boolean isOfThePlan(Section section) {
+        return section == Section.PINS || section == Section.LOG;
     }
 
     @Override
@@ -188,7 +256,10 @@ public final class Study implements Evidence {
         return moment.equals(Moment.target()) ? work.get() : at(Moment.target()).work();
     }
 
-    /** What is bought and hired, whatever moment this is; wanted on the first day on site, since there is no plan. */
+    /**
+     * What is bought and hired, whatever moment this is; wanted when the accepted plan begins what uses it, or on the first
+     * day on site where none does.
+     */
     public Orders orders() {
         return moment.equals(Moment.target())
                 ? orders.get()
@@ -202,6 +273,41 @@ public final class Study implements Evidence {
      */
     public PlanJob planJob(LocalDate from) {
         return PlanJob.of(types, work(), at(Moment.today()).proofs(), from);
+    }
+
+    /**
+     * As {@link #planJob}, with the pins, what has happened and the accepted plan.
+     *
+     * @param now nothing that is not begun yet begins before it
+     * @param happened by the ids of tasks and orders; the project's own log as a rule
+     */
+    public PlanBasis planBasis(LocalDateTime now, Map<String, LogEntry> happened) {
+        return PlanBasis.of(this, now, happened);
+    }
+
+    /** The day on which the accepted plan begins each of its tasks. */
+    private Map<String, LocalDate> begins() {
+        AcceptedPlan plan = project().plan();
+        Map<String, LocalDate> begins = new HashMap<>();
+        if (plan != null) {
+            plan.times().forEach((id, task) -> begins.put(id, task.from().toLocalDate()));
+        }
+        return begins;
+    }
+
+    @Override
+    public Map<String, LocalDate> neededByPlan() {
+        AcceptedPlan plan = project().plan();
+        if (plan == null || plan.times().isEmpty()) {
+            return Map.of();
+        }
+        Map<String, LocalDate> needed = new HashMap<>();
+        for (OrderLine line : orders().lines()) {
+            if (line.order() != null && line.need() != null && line.planned()) {
+                needed.merge(line.order(), line.need(), (one, other) -> one.isBefore(other) ? one : other);
+            }
+        }
+        return needed;
     }
 
     /**

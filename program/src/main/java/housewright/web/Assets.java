@@ -30,7 +30,9 @@ final class Assets {
             "choices.js",
             "drawing.css",
             "drawing.js",
-            "plan.js");
+            "plan.js",
+            "time.css",
+            "timeline.js");
 
     private static final Map<String, String> LIBRARIES =
             Map.of("htmx.js", "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js");

@@ -1,6 +1,7 @@
 package housewright.web;
 
 import housewright.app.Projects;
+import housewright.app.plan.Solves;
 import java.time.ZoneId;
 
 /** What every route may need. */
@@ -14,4 +15,6 @@ record Common(
         ZoneId zone,
         Addresses addresses,
         Serving serving,
-        Sheets sheets) {}
+        Sheets sheets,
+        Standings standings,
+        Solves solves) {}

@@ -35,6 +35,7 @@ final class OverviewPages {
                 .toList();
         OverviewPage page = OverviewPage.of(
                 now,
+                visit.common.standings().knownLikelihood(visit, job, now),
                 Visit.home(job),
                 seen,
                 since,

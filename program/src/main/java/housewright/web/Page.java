@@ -19,7 +19,12 @@ enum Page {
     RACKS("Power and racks", "/racks", 2),
     FINDINGS("Findings", "/findings", 2),
     QUESTIONS("Questions", "/questions", 2),
+    ORDERS("Orders", "/orders", 3),
+    WORK("Work", "/work", 3),
+    PLAN("Plan", "/plan", 3),
     PEOPLE("People and dates", "/people", 3),
+    CALL("Daily call", "/call", 4),
+    READY("What now", "/now", 4),
     HISTORY("History", "/history", 6);
 
     private final String label;

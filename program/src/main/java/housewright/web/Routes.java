@@ -19,11 +19,17 @@ final class Routes {
                         HistoryPages.routes(),
                         SharingPages.routes(),
                         TablePages.routes(),
+                        PacketPages.routes(),
+                        SpreadsheetPages.routes(),
                         JoinPages.routes(),
                         SignalPages.routes(),
                         VenuePages.routes(),
                         RackPages.routes(),
-                        ThingPages.routes())
+                        ThingPages.routes(),
+                        OrderPages.routes(),
+                        WorkPages.routes(),
+                        PlanPages.routes(),
+                        SitePages.routes())
                 .flatMap(List::stream)
                 .toList();
     }

@@ -6,9 +6,7 @@ import housewright.drawing.Drawings;
 import housewright.drawing.Imprint;
 import housewright.drawing.Plan;
 import housewright.drawing.Sheet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 
 /** The drawings that pages show, each drawn once a revision; the last ones are kept. */
@@ -50,47 +48,5 @@ final class Sheets {
         String key = job.id() + ' ' + now.revision() + ' ' + day;
         Imprint imprint = new Imprint(Long.toString(now.revision()), day);
         return new Drawn(key, drawings.get(key, () -> Drawings.of(now.study(), imprint)));
-    }
-
-    /** Values by name, each worked out once; the one that was not asked for longest goes first. */
-    private static final class Kept<T> {
-        private final Map<String, Slot<T>> slots;
-
-        Kept(int most) {
-            slots = new LinkedHashMap<>(16, 0.75f, true) {
-                private static final long serialVersionUID = 1;
-
-                @Override
-                protected boolean removeEldestEntry(Map.Entry<String, Slot<T>> eldest) {
-                    return size() > most;
-                }
-            };
-        }
-
-        T get(String key, Work<T> work) {
-            Slot<T> slot;
-            synchronized (slots) {
-                slot = slots.computeIfAbsent(key, each -> new Slot<>());
-            }
-            return slot.get(work);
-        }
-    }
-
-    private interface Work<T> {
-        T make();
-    }
-
-    /** Others who ask for the same wait for the first. */
-    private static final class Slot<T> {
-        private @org.jspecify.annotations.Nullable T value;
-
-        synchronized T get(Work<T> work) {
-            T known = value;
-            if (known == null) {
-                known = work.make();
-                value = known;
-            }
-            return known;
-        }
     }
 }

@@ -15,6 +15,9 @@ import housewright.web.page.Frame;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -55,6 +58,13 @@ final class Visit {
 
     LocalDate today() {
         return LocalDate.ofInstant(common.projects().clock().instant(), common.zone());
+    }
+
+    /** This moment where the project is, to the minute. */
+    LocalDateTime moment(Now now) {
+        ZoneId zone = now.project().about().timeZone();
+        return LocalDateTime.ofInstant(common.projects().clock().instant(), zone == null ? common.zone() : zone)
+                .truncatedTo(ChronoUnit.MINUTES);
     }
 
     static String home(OpenProject job) {
@@ -129,7 +139,8 @@ final class Visit {
                                 notice.trouble(),
                                 notice.undo() && job != null ? job.href() + "/undo" : null),
                 here(),
-                modules);
+                modules,
+                Typed.of(this));
     }
 
     private String here() {
@@ -150,7 +161,7 @@ final class Visit {
                         .filter(question ->
                                 question.answer() == null || question.answer().isBlank())
                         .count();
-            case OVERVIEW, VENUE, EQUIPMENT, CABLES, PATCH, SIGNAL, RACKS, PEOPLE, HISTORY -> 0;
+            case OVERVIEW, VENUE, EQUIPMENT, CABLES, PATCH, SIGNAL, RACKS, ORDERS, WORK, PLAN, PEOPLE, CALL, READY, HISTORY -> 0;
         };
         return count == 0 ? "" : Long.toString(count);
     }
@@ -178,14 +189,16 @@ final class Visit {
         ctx.redirect(path, HttpStatus.SEE_OTHER);
     }
 
-    /** Goes back to the page that sent a form, which must be one of ours. */
+    /** Goes back to the page that sent a form, which must be one of ours; what was refused is typed there still. */
     void goBack(String otherwise, Session.@Nullable Notice notice) {
         String back = field("back");
         boolean ours = back.startsWith("/")
                 && !back.startsWith("//")
                 && back.indexOf('\\') < 0
                 && back.chars().allMatch(c -> c > 0x20 && c < 0x7f);
-        goOn(ours ? back : otherwise, notice);
+        String page = ours ? back : otherwise;
+        boolean refused = notice != null && notice.trouble() && !notice.undo();
+        goOn(refused ? Typed.with(this, ctx.path(), page) : Typed.without(page), notice);
     }
 
     /** Says what came of an edit, and goes back to where it was asked for. */

@@ -2,11 +2,13 @@ package housewright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import biweekly.Biweekly;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The plan on the command line: with the real solver in its own process, and when it cannot be kept. */
 class PlanCommandTest {
@@ -63,5 +65,111 @@ class PlanCommandTest {
         Terminal.Ran never = plan(text, "--seconds", "0");
         assertThat(never.status()).isEqualTo(2);
         assertThat(never.err()).contains("1 to 3600");
+    }
+
+    private static Path accepted(Path folder) throws IOException {
+        Path file = folder.resolve("hall.yaml");
+        Files.writeString(file, Files.readString(REFIT));
+        assertThat(Terminal.plain()
+                        .run("plan", file.toString(), "--now", "2027-05-01T08:00", "--quick", "--accept")
+                        .status())
+                .isZero();
+        return file;
+    }
+
+    @Test
+    void theAcceptedPlanIsWrittenIntoTheFileAndTheRestStays(@TempDir Path folder) throws IOException {
+        Path file = accepted(folder);
+
+        String text = Files.readString(file);
+        assertThat(text).startsWith(Files.readString(REFIT)).contains("print-labels: {from: 2027-05-03 09:00,");
+        Terminal.Ran again = Terminal.plain().run("plan", file.toString(), "--now", "2027-05-01T08:00", "--quick");
+        assertThat(again.out()).doesNotContain("Moved");
+    }
+
+    @Test
+    void onSiteWhatHasBegunStaysAndWhatMovedIsToldWithTheReason(@TempDir Path folder) throws IOException {
+        Path file = accepted(folder);
+        Path log = Files.writeString(folder.resolve("log.yaml"), """
+                print-labels: {state: done}
+                copy-old-desk: {state: done, from: 2027-05-08 09:00, to: 2027-05-08 09:35}
+                receive-desk: {state: begun, from: 2027-05-08 09:35, people: [lead], left: 15 min}
+                replug-C2: {state: blocked, until: 2027-05-08 12:00, why: The key is not there}
+                """);
+        Terminal.Ran ran = Terminal.plain()
+                .run(
+                        "plan",
+                        file.toString(),
+                        "--now",
+                        "2027-05-08T09:40",
+                        "--log",
+                        log.toString(),
+                        "--quick",
+                        "--json");
+
+        assertThat(ran.status()).isZero();
+        assertThat(ran.out())
+                .containsPattern("\"id\" : \"copy-old-desk\"[^}]*\"end\" : \"2027-05-08T09:35\"")
+                .containsPattern("\"id\" : \"receive-desk\"[^}]*\"end\" : \"2027-05-08T09:55\"")
+                .containsPattern("\"id\" : \"replug-C2\",\\s*\"was\" : \"2027-05-08T10:00\"[^}]*\"is\" : \"2027-05-08T1[2-7]");
+    }
+
+    @Test
+    void aLogThatCannotBeReadSaysWhatIsWrongWhere(@TempDir Path folder) throws IOException {
+        Path log = Files.writeString(folder.resolve("log.yaml"), "log:\n  mount-disk: {state: done}\n");
+        Terminal.Ran ran = plan(Files.readString(REFIT), "--log", log.toString());
+
+        assertThat(ran.status()).isEqualTo(2);
+        assertThat(ran.err()).contains("log.yaml:2").contains("mount-disk");
+        assertThat(plan(Files.readString(REFIT), "--log", "nowhere.yaml").err()).contains("There is no file");
+    }
+
+    @Test
+    void aPinHoldsAndOneThatCannotBeKeptIsSaid() throws IOException {
+        String text = Files.readString(REFIT)
+                + "plan: {pins: {align-foyer: {from: 2027-05-08 16:00}, train-desk: {people: [visitor]}}}\n";
+        Terminal.Ran ran = plan(text, "--quick", "--json");
+        assertThat(ran.out())
+                .containsPattern("\"id\" : \"align-foyer\"[^}]*\"start\" : \"2027-05-08T16:00\"")
+                .containsPattern("\"id\" : \"train-desk\"[^}]*\"people\" : \\[\\s*\"visitor\"\\s*]");
+        Terminal.Ran never = plan(text.replace("align-foyer: {from: 2027-05-08 16", "align-foyer: {from: 2027-05-08 18"), "--quick");
+        assertThat(never.status()).isEqualTo(1);
+        assertThat(never.out()).contains("Measure and set the loudspeakers of foyer");
+    }
+
+    @Test
+    void whatSomebodyCanDoNowComesWithWhatMostWaitsForFirst(@TempDir Path folder) throws IOException {
+        Path file = accepted(folder);
+        Terminal.Ran ran =
+                Terminal.plain().run("plan", file.toString(), "--now", "2027-05-08T09:00", "--ready", "lead");
+
+        assertThat(ran.status()).isZero();
+        assertThat(ran.out().indexOf("[copy-old-desk]"))
+                .isPositive()
+                .isLessThan(ran.out().indexOf("[print-labels]"));
+        assertThat(ran.out()).doesNotContain("[mount-desk]");
+        assertThat(Terminal.plain().run("plan", file.toString(), "--ready", "nobody").err())
+                .contains("no person nobody");
+    }
+
+    @Test
+    void aCalendarForEachPersonIsTheSameBytesEachTime(@TempDir Path folder) throws IOException {
+        Path file = accepted(folder);
+        for (String out : new String[] {"one", "two"}) {
+            assertThat(Terminal.plain()
+                            .run(
+                                    "plan",
+                                    file.toString(),
+                                    "--now",
+                                    "2027-05-01T08:00",
+                                    "--quick",
+                                    "--ics",
+                                    folder.resolve(out).toString())
+                            .status())
+                    .isZero();
+        }
+        assertThat(folder.resolve("one/lead.ics")).hasSameBinaryContentAs(folder.resolve("two/lead.ics"));
+        assertThat(Biweekly.parse(Files.readString(folder.resolve("one/visitor.ics"))).first().getEvents())
+                .hasSizeGreaterThan(5);
     }
 }

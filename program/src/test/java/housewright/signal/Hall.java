@@ -395,6 +395,8 @@ final class Hall {
                 Map.of(),
                 null,
                 null,
+                null,
+                Map.of(),
                 List.of());
     }
 

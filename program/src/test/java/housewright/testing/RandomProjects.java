@@ -1,5 +1,6 @@
 package housewright.testing;
 
+import housewright.model.AcceptedPlan;
 import housewright.model.About;
 import housewright.model.Adapter;
 import housewright.model.Budget;
@@ -25,6 +26,7 @@ import housewright.model.Lighting;
 import housewright.model.LocalRef;
 import housewright.model.Look;
 import housewright.model.MadeFile;
+import housewright.model.LogEntry;
 import housewright.model.Model;
 import housewright.model.NamePattern;
 import housewright.model.Needs;
@@ -37,6 +39,8 @@ import housewright.model.Person;
 import housewright.model.Place;
 import housewright.model.Port;
 import housewright.model.Practice;
+import housewright.model.Pin;
+import housewright.model.PlannedTask;
 import housewright.model.Project;
 import housewright.model.Question;
 import housewright.model.RadioLink;
@@ -46,6 +50,7 @@ import housewright.model.Route;
 import housewright.model.Setting;
 import housewright.model.Shape;
 import housewright.model.Signal;
+import housewright.model.SiteState;
 import housewright.model.SpareRule;
 import housewright.model.Switch;
 import housewright.model.Target;
@@ -165,6 +170,8 @@ public final class RandomProjects extends RandomRecords {
                 entities(fresh(), Order.class),
                 random.nextBoolean() ? null : record(Budget.class, Map.of()),
                 random.nextBoolean() ? null : record(Practice.class, Map.of()),
+                random.nextBoolean() ? null : record(AcceptedPlan.class, Map.of()),
+                entities(tasks, LogEntry.class),
                 some(() -> record(Exemption.class, Map.of())));
     }
 
@@ -206,6 +213,14 @@ public final class RandomProjects extends RandomRecords {
             case "LabourUnit.crew", "Task.crew" -> 1 + random.nextInt(4);
             case "Drum.lengths" -> random.nextBoolean() ? List.of() : List.of(Length.ofMetres(1 + random.nextInt(500)));
             case "Drum.types" -> some(() -> values.pick(cableTypes));
+            case "LogEntry.state" -> values.pick(List.of(SiteState.BEGUN, SiteState.DONE, SiteState.BLOCKED));
+            case "AcceptedPlan.times" -> entities(tasks, PlannedTask.class);
+            case "AcceptedPlan.pins" -> entities(tasks, Pin.class);
+            case "AcceptedPlan.seed" -> random.nextInt(1000);
+            case "PlannedTask.from", "LogEntry.from", "Stretch.from" -> values.moment().minusYears(2);
+            case "PlannedTask.to", "LogEntry.to", "Stretch.to", "LogEntry.until" -> values.moment();
+            case "PlannedTask.people", "Pin.people", "LogEntry.people" -> some(() -> values.pick(people));
+            case "PlannedTask.hires" -> some(() -> values.pick(hires));
             case "Task.covers" -> random.nextBoolean() ? List.of() : List.of("print-labels", values.pick(tasks));
             case "Task.after" -> some(() -> values.pick(tasks));
             case "Order.items" -> some(() -> values.pick(List.of(thingId(), values.pick(cableTypes))));

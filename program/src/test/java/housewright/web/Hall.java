@@ -9,9 +9,14 @@ import housewright.app.ProjectFiles;
 import housewright.app.Projects;
 import housewright.app.Role;
 import housewright.app.StoreException;
+import housewright.app.plan.Acceptance;
+import housewright.app.plan.Planning;
 import housewright.library.BuiltInLibrary;
 import housewright.model.change.Change;
+import housewright.plan.Effort;
 import housewright.store.sqlite.SqliteStore;
+import housewright.study.PlanBasis;
+import housewright.study.Study;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -20,8 +25,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +40,9 @@ final class Hall implements AutoCloseable {
     private static final BuiltInLibrary LIBRARY = BuiltInLibrary.of(1);
 
     private final Path folder;
+    /** What the server takes for this moment. */
+    volatile Instant now;
+
     final Projects projects;
     final WebServer server;
     final ByteArrayOutputStream faults = new ByteArrayOutputStream();
@@ -40,19 +50,24 @@ final class Hall implements AutoCloseable {
     private final boolean kept;
 
     private Hall(boolean share) {
-        this(share, null);
+        this(share, null, 0);
     }
 
-    private Hall(boolean share, @Nullable Path where) {
+    private Hall(boolean share, @Nullable Path where, int port) {
+        this(share, where, port, TODAY);
+    }
+
+    private Hall(boolean share, @Nullable Path where, int port, Instant today) {
         kept = where != null;
+        now = today;
         ProjectFiles files = new ProjectFiles(LIBRARY, new ByteArrayInputStream(new byte[0]));
         try {
             this.folder = where == null ? Files.createTempDirectory("housewright-hall-") : where;
             this.projects = new Projects(
-                    SqliteStore.open(folder.resolve("projects.housewright"), TODAY), LIBRARY, files, () -> TODAY);
+                    SqliteStore.open(folder.resolve("projects.housewright"), today), LIBRARY, files, () -> now);
             this.server = WebServer.start(
                     projects,
-                    new Serving(0, true, share, LEAD.person(), null, folder.resolve("projects.housewright")),
+                    new Serving(port, true, share, LEAD.person(), null, folder.resolve("projects.housewright")),
                     new PrintStream(faults, true, StandardCharsets.UTF_8));
         } catch (IOException | StoreException e) {
             throw new AssertionError(e);
@@ -65,12 +80,40 @@ final class Hall implements AutoCloseable {
 
     /** What is in a folder already, or empty; it stays there. */
     static Hall in(Path folder) {
-        return new Hall(false, folder);
+        return in(folder, 0);
+    }
+
+    /** The same on a port, such as that of an earlier server. */
+    static Hall in(Path folder, int port) {
+        return new Hall(false, folder, port);
     }
 
     static Hall demo() {
         Hall hall = new Hall(false);
         hall.begin("demo.yaml", text -> text);
+        return hall;
+    }
+
+    /** The example of a small refit in one day, with its plan accepted a week before. */
+    static Hall planned() {
+        Hall hall = new Hall(false, null, 0, Instant.parse("2027-05-03T06:00:00Z"));
+        try {
+            String text = Files.readString(Path.of("../examples/refit-plan.yaml"))
+                    .replace("currency: EUR}", "currency: EUR, time-zone: Europe/Berlin}");
+            hall.begin("refit-plan.yaml", any -> text);
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+        Study study = hall.job().now().study();
+        PlanBasis basis = study.planBasis(LocalDateTime.parse("2027-05-03T08:00"), Map.of());
+        hall.edit(
+                LEAD,
+                "Accepted the plan",
+                Acceptance.of(
+                        basis.job(),
+                        Planning.quick(basis.request(Effort.quick(1, 1))),
+                        LocalDateTime.parse("2027-05-03T08:00"),
+                        null));
         return hall;
     }
 

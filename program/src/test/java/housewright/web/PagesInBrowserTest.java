@@ -75,6 +75,12 @@ class PagesInBrowserTest {
     }
 
     private static void look(Hall of, List<Pages.Shown> pages, Size size, Paper paper, List<String> troubles) {
+        look(browser, of, pages, size, paper, troubles);
+    }
+
+    /** Takes a picture of each page, and adds what is wrong with it to the troubles. */
+    static void look(
+            Browser browser, Hall of, List<Pages.Shown> pages, Size size, Paper paper, List<String> troubles) {
         try (BrowserContext window = browser.open(size, paper.scheme)) {
             var page = window.newPage();
             page.onConsoleMessage(message -> {

@@ -84,7 +84,21 @@ class RoutesTest {
             "kind",
             "length",
             "along",
-            "bends");
+            "bends",
+            "state",
+            "until",
+            "people",
+            "seconds",
+            "anew",
+            "who",
+            "takes",
+            "crew",
+            "skip",
+            "day",
+            "promised",
+            "take-back",
+            "line",
+            "supplier");
 
     /** Who asks; null is somebody without a link. */
     enum Who {
@@ -161,7 +175,10 @@ class RoutesTest {
             path = path.replace("{project}", hall.job().id());
         }
         if (attempt == 0) {
-            path = path.replace("{feed}", Demo.FEED).replace("{question}", "q5").replace("{revision}", "1");
+            path = path.replace("{feed}", Demo.FEED).replace("{question}", "q5").replace("{revision}", "1")
+                    .replace("{task}", "prove-" + Demo.FEED)
+                    .replace("{entry}", "prove-" + Demo.FEED)
+                    .replace("{person}", "lead");
         }
         Matcher matcher = PARAMETER.matcher(path);
         String filled = matcher.replaceAll(
@@ -169,7 +186,8 @@ class RoutesTest {
         return random.nextBoolean()
                 ? filled
                 : filled + "?before=" + Visitor.encoded(odd(random)) + "&about=" + Visitor.encoded(odd(random))
-                        + "&thing=" + Visitor.encoded(odd(random)) + "&t-id=" + Visitor.encoded(odd(random));
+                        + "&thing=" + Visitor.encoded(odd(random)) + "&person=" + Visitor.encoded(odd(random)) + "&day="
+                        + Visitor.encoded(odd(random)) + "&edit=" + Visitor.encoded(odd(random)) + "&t-id=" + Visitor.encoded(odd(random));
     }
 
     private static HttpResponse<String> ask(Visitor visitor, Route route, String path, String token, Random random) {

@@ -30,11 +30,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
 /** Writes papers into a folder: each as page, PDF and, where it has tables, CSV and workbook, with a contents page. */
 public final class Binder {
+    private static final int MOST_THREADS = 4; // each holds a whole paper in memory
+
     private final Path folder;
     private final PageSize size;
     private final Labelling labels;
@@ -88,16 +94,17 @@ public final class Binder {
         List<Manifest.Entry> withdrawn = new ArrayList<>(same ? old.withdrawn() : List.of());
         Map<String, State> states = new LinkedHashMap<>();
         Map<String, List<String>> files = new LinkedHashMap<>();
-        int number = 0;
+        List<Step> steps = new ArrayList<>();
+        for (Paper paper : papers) {
+            steps.add(new Step(study, paper, options, old, revision));
+        }
+        work(steps);
         for (Paper paper : Papers.all()) {
-            if (!papers.contains(paper)) {
+            Step step = steps.stream().filter(each -> each.paper.equals(paper)).findFirst().orElse(null);
+            if (step == null) {
                 keep(paper, old, revision, entries, states, files);
                 continue;
             }
-            number++;
-            Step step = new Step(study, paper, options, old, revision);
-            watch.accept(paper.title() + ", " + number + " of " + papers.size(), step);
-            step.finish();
             entries.addAll(step.entries);
             step.entries.forEach(each -> states.put(each.id(), state(each, revision)));
             files.put(paper.id(), step.files);
@@ -129,6 +136,34 @@ public final class Binder {
                         .toList(),
                 withdrawn.stream().map(Manifest.Entry::title).toList(),
                 all);
+    }
+
+    /** All at once, as far as there are processors; watched in their order. */
+    private void work(List<Step> steps) throws IOException {
+        int threads = Math.clamp(Runtime.getRuntime().availableProcessors(), 1, MOST_THREADS);
+        try (ExecutorService pool = Executors.newFixedThreadPool(threads)) {
+            List<Future<?>> running = new ArrayList<>();
+            steps.forEach(step -> running.add(pool.submit(step)));
+            for (int i = 0; i < steps.size(); i++) {
+                Future<?> each = running.get(i);
+                String what = steps.get(i).paper.title() + ", " + (i + 1) + " of " + steps.size();
+                watch.accept(what, () -> await(each));
+            }
+        }
+        for (Step step : steps) {
+            step.finish();
+        }
+    }
+
+    private static void await(Future<?> step) {
+        try {
+            step.get();
+        } catch (ExecutionException e) {
+            throw e.getCause() instanceof RuntimeException fault ? fault : new IllegalStateException(e.getCause());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
+        }
     }
 
     /** What is in the folder of a paper that is not asked for now. */

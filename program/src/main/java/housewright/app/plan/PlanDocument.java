@@ -3,9 +3,11 @@ package housewright.app.plan;
 import housewright.model.Doc;
 import housewright.plan.Goal;
 import housewright.plan.Job;
+import housewright.plan.Move;
 import housewright.plan.Plan;
 import housewright.plan.Planned;
 import housewright.plan.Readiness;
+import housewright.plan.Slot;
 import housewright.plan.chance.Chance;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -26,6 +28,9 @@ public record PlanDocument(
 
         @Doc("Why, each with the smallest set of wishes found that cannot hold together")
         List<ClashPart> clashes,
+
+        @Doc("What it puts elsewhere than the accepted plan")
+        List<MovePart> moved,
 
         @Doc("Taken for granted where the project says nothing")
         List<String> assumed) {
@@ -74,6 +79,18 @@ public record PlanDocument(
             @Doc("Shown, and not only not found") boolean proved,
             List<String> ways) {}
 
+    /** A task that is elsewhere than in the accepted plan. */
+    public record MovePart(
+            String id,
+            @Doc("Local time it began at in the accepted plan") String was,
+            @Doc("Ids of who was to do it") List<String> wasBy,
+
+            @Doc("Local time it begins at now; null where it is left out") @Nullable
+            String is,
+
+            @Doc("Ids of who does it now") List<String> isBy,
+            String why) {}
+
     public static PlanDocument of(Job job, Plan plan, List<Chance> chances, List<String> assumed) {
         return new PlanDocument(
                 plan.tasks().stream().map(each -> task(job, each)).toList(),
@@ -89,6 +106,7 @@ public record PlanDocument(
                         .map(each ->
                                 new ClashPart(each.what(), each.tasks(), each.wishes(), each.proved(), each.ways()))
                         .toList(),
+                plan.moves().stream().map(move -> move(job, move)).toList(),
                 assumed);
     }
 
@@ -105,6 +123,17 @@ public record PlanDocument(
                 task.after(),
                 task.slackMinutes(),
                 task.why());
+    }
+
+    private static MovePart move(Job job, Move move) {
+        Slot to = move.to();
+        return new MovePart(
+                move.from().task(),
+                job.at(move.from().start()).toString(),
+                move.from().people(),
+                to == null ? null : job.at(to.start()).toString(),
+                to == null ? List.of() : to.people(),
+                move.why());
     }
 
     private static EventPart event(Readiness event, List<Chance> chances) {

@@ -34,19 +34,29 @@ public final class Planning {
                 withAllGoals(request, fewerMoves(request, new Solved(first, List.of(), Solved.Ended.LIMIT, ""))));
     }
 
+    /** What is to be said of a schedule that is there already, whether or not it can be kept as it is. */
+    public static Plan standing(Request request, Schedule schedule) {
+        return Reports.standing(
+                request, withAllGoals(request, new Solved(schedule, List.of(), Solved.Ended.LIMIT, "")));
+    }
+
     /**
      * The best plan found; never worse than {@link #quick}.
      *
      * @param progress hears of the quick one first
      */
     public Plan plan(Request request, Progress progress) {
+        return Reports.plan(request, search(request, progress));
+    }
+
+    /** As {@link #plan}, without what is to be said of it. */
+    Solved search(Request request, Progress progress) {
         Schedule first = first(request);
         long missed = value(PlanChecker.check(request, first), Goal.MISSED);
         progress.better(first, new Level(Goal.MISSED, missed, 0));
         if (progress.stopped()) {
-            return Reports.plan(
-                    request,
-                    withAllGoals(request, fewerMoves(request, new Solved(first, List.of(), Solved.Ended.STOPPED, ""))));
+            return withAllGoals(
+                    request, fewerMoves(request, new Solved(first, List.of(), Solved.Ended.STOPPED, "")));
         }
         Schedule begin = begin(request, first);
         Solved solved = solver.solve(request, begin, progress);
@@ -58,7 +68,7 @@ public final class Planning {
             solved = new Solved(
                     begin, List.of(), Solved.Ended.BROKEN, "The solver's plan was not taken: %s.".formatted(why));
         }
-        return Reports.plan(request, withAllGoals(request, fewerMoves(request, solved)));
+        return withAllGoals(request, fewerMoves(request, solved));
     }
 
     /** What is hired is taken from spot to spot no more often than need be, where that costs nothing else. */

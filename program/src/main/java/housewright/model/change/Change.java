@@ -1,12 +1,14 @@
 package housewright.model.change;
 
 import housewright.model.About;
+import housewright.model.AcceptedPlan;
 import housewright.model.Exemption;
 import housewright.model.LocalRef.Spot;
 import housewright.model.PatchEntry;
 import housewright.model.Project;
 import housewright.model.Ref;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** One edit of a project. A list of changes is applied in order, as one batch. */
@@ -54,6 +56,13 @@ public sealed interface Change {
         }
     }
 
+    /** This plan holds from now on, but for its pins, which are entities of their own; {@link AcceptedPlan#NONE} for none. */
+    record Accept(AcceptedPlan plan) implements Change {
+        public Accept {
+            plan = plan.withPins(Map.of());
+        }
+    }
+
     /** The entities of a section stand in this order; those not named stay behind the others, as they were. */
     record Arrange(Section section, List<String> ids) implements Change {
         public Arrange {
@@ -63,11 +72,7 @@ public sealed interface Change {
 
     /** Gives the project with the changes made, in order. */
     static Project apply(Project project, List<Change> changes) {
-        Project changed = project;
-        for (Change change : changes) {
-            changed = Edit.apply(changed, change);
-        }
-        return changed;
+        return Edit.apply(project, changes);
     }
 
     /** What makes the second project of the first, in the order of the sections; none where they are the same. */

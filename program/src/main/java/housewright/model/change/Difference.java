@@ -1,5 +1,6 @@
 package housewright.model.change;
 
+import housewright.model.AcceptedPlan;
 import housewright.model.Join;
 import housewright.model.PatchEntry;
 import housewright.model.Project;
@@ -32,6 +33,10 @@ final class Difference {
             if (!before.pairs().getOrDefault(id, List.of()).equals(after.pairs().getOrDefault(id, List.of()))) {
                 changes.add(new Change.Pair(id, after.pairs().getOrDefault(id, List.of())));
             }
+        }
+        AcceptedPlan plan = Section.plan(after).withPins(Map.of());
+        if (!Section.plan(before).withPins(Map.of()).equals(plan)) {
+            changes.add(new Change.Accept(plan));
         }
         if (!before.exempt().equals(after.exempt())) {
             changes.add(new Change.Exempt(after.exempt()));

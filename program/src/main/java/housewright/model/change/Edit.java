@@ -1,6 +1,7 @@
 package housewright.model.change;
 
 import housewright.model.About;
+import housewright.model.AcceptedPlan;
 import housewright.model.Exemption;
 import housewright.model.Join;
 import housewright.model.Lighting;
@@ -20,19 +21,37 @@ import org.jspecify.annotations.Nullable;
 final class Edit {
     private Edit() {}
 
-    static Project apply(Project project, Change change) {
+    /** Makes them in order; entities of one section that follow one another are put and dropped at once. */
+    static Project apply(Project project, List<Change> changes) {
+        Project changed = project;
+        for (int i = 0; i < changes.size(); ) {
+            Section section = section(changes.get(i));
+            if (section == null) {
+                changed = apply(changed, changes.get(i++));
+                continue;
+            }
+            Map<String, Record> entities = new LinkedHashMap<>(section.of(changed));
+            for (; i < changes.size() && section(changes.get(i)) == section; i++) {
+                if (changes.get(i) instanceof Change.Put put) {
+                    entities.put(put.id(), put.entity());
+                } else if (changes.get(i) instanceof Change.Drop drop) {
+                    entities.remove(drop.id());
+                }
+            }
+            changed = with(changed, section, entities);
+        }
+        return changed;
+    }
+
+    /** Of a change that puts or drops an entity. */
+    private static @Nullable Section section(Change change) {
+        return change instanceof Change.Put put ? put.section() : change instanceof Change.Drop drop ? drop.section() : null;
+    }
+
+    private static Project apply(Project project, Change change) {
         return switch (change) {
-            case Change.Put put -> {
-                Map<String, Record> entities = new LinkedHashMap<>(put.section().of(project));
-                entities.put(put.id(), put.entity());
-                yield with(project, put.section(), entities);
-            }
-            case Change.Drop drop -> {
-                Map<String, Record> entities =
-                        new LinkedHashMap<>(drop.section().of(project));
-                entities.remove(drop.id());
-                yield with(project, drop.section(), entities);
-            }
+            case Change.Put put -> apply(project, List.of(put));
+            case Change.Drop drop -> apply(project, List.of(drop));
             case Change.Arrange arrange ->
                 with(project, arrange.section(), arranged(arrange.section().of(project), arrange.ids()));
             case Change.Patch patch -> withPatch(project, patch.device(), change);
@@ -51,6 +70,8 @@ final class Edit {
                 with(project, describe.about(), project.patch(), project.pairs(), project.exempt(), null, Map.of());
             case Change.Exempt exempt ->
                 with(project, project.about(), project.patch(), project.pairs(), exempt.exemptions(), null, Map.of());
+            case Change.Accept accept ->
+                with(project, accept.plan().withPins(Section.plan(project).pins()));
         };
     }
 
@@ -81,6 +102,7 @@ final class Edit {
             case Change.Describe describe -> entries;
             case Change.Exempt exempt -> entries;
             case Change.Arrange arrange -> entries;
+            case Change.Accept accept -> entries;
         };
     }
 
@@ -182,7 +204,47 @@ final class Edit {
                 pick(section, Section.ORDERS, entities, p.orders()),
                 p.budget(),
                 p.practice(),
+                section == Section.PINS
+                        ? planned(Section.plan(p)
+                                .withPins(pick(section, Section.PINS, entities, Map.of())))
+                        : p.plan(),
+                pick(section, Section.LOG, entities, p.log()),
                 exempt);
+    }
+
+    private static Project with(Project p, AcceptedPlan plan) {
+        return new Project(
+                p.format(),
+                p.about(),
+                p.venue(),
+                p.models(),
+                p.cableTypes(),
+                p.adapters(),
+                p.equipment(),
+                p.cables(),
+                p.patch(),
+                p.networkSends(),
+                p.radio(),
+                p.pairs(),
+                p.feeds(),
+                p.lighting(),
+                p.controls(),
+                p.people(),
+                p.hires(),
+                p.events(),
+                p.files(),
+                p.tasks(),
+                p.questions(),
+                p.orders(),
+                p.budget(),
+                p.practice(),
+                planned(plan),
+                p.log(),
+                p.exempt());
+    }
+
+    private static @Nullable AcceptedPlan planned(AcceptedPlan plan) {
+        return plan.isNothing() ? null : plan;
     }
 
     private static @Nullable Lighting lighting(

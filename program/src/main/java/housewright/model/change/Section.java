@@ -1,5 +1,6 @@
 package housewright.model.change;
 
+import housewright.model.AcceptedPlan;
 import housewright.model.Adapter;
 import housewright.model.Cable;
 import housewright.model.CableType;
@@ -10,6 +11,7 @@ import housewright.model.Event;
 import housewright.model.Feed;
 import housewright.model.Hire;
 import housewright.model.Lighting;
+import housewright.model.LogEntry;
 import housewright.model.Look;
 import housewright.model.MadeFile;
 import housewright.model.Model;
@@ -17,6 +19,7 @@ import housewright.model.NetworkSend;
 import housewright.model.Order;
 import housewright.model.Pathway;
 import housewright.model.Person;
+import housewright.model.Pin;
 import housewright.model.Place;
 import housewright.model.Project;
 import housewright.model.Question;
@@ -50,7 +53,9 @@ public enum Section {
     FILES("files", MadeFile.class, Project::files),
     TASKS("tasks", Task.class, Project::tasks),
     QUESTIONS("questions", Question.class, Project::questions),
-    ORDERS("orders", Order.class, Project::orders);
+    ORDERS("orders", Order.class, Project::orders),
+    PINS("plan.pins", Pin.class, p -> plan(p).pins()),
+    LOG("log", LogEntry.class, Project::log);
 
     private static final Lighting NO_LIGHTING = new Lighting(Map.of(), Map.of());
 
@@ -79,6 +84,11 @@ public enum Section {
     /** Its entities in the order of the file. */
     public Map<String, ? extends Record> of(Project project) {
         return entities.apply(project);
+    }
+
+    static AcceptedPlan plan(Project project) {
+        AcceptedPlan plan = project.plan();
+        return plan == null ? AcceptedPlan.NONE : plan;
     }
 
     static Lighting lighting(Project project) {

@@ -19,6 +19,7 @@ final class Touched {
             case Change.Pair pair -> Set.of("pairs." + pair.id());
             case Change.Describe describe -> Set.of("project");
             case Change.Exempt exempt -> Set.of("exempt");
+            case Change.Accept accept -> Set.of("plan.times");
             case Change.Arrange arrange -> Set.of(); // an order is nothing to lose
         };
     }

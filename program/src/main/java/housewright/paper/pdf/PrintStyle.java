@@ -97,7 +97,7 @@ final class PrintStyle {
             p { margin: 0 0 2mm; }
             .for { margin: 0 0 3mm; }
             .caution { border: 0.4mm solid #1D2226; padding: 1.5mm 2.5mm; margin: 2mm 0; page-break-inside: avoid; }
-            table { width: 100%; border-collapse: collapse; table-layout: fixed; -fs-table-paginate: paginate; margin: 2mm 0 3mm; font-size: 9pt; line-height: 1.2; }
+            table { width: 100%; border-collapse: separate; border-spacing: 0; table-layout: fixed; -fs-table-paginate: paginate; margin: 2mm 0 3mm; font-size: 9pt; line-height: 1.2; }
             th { text-align: left; font-weight: 700; padding: 0.8mm 1.5mm 0.8mm 1mm; border-bottom: 0.4mm solid #1D2226; vertical-align: bottom; }
             td { padding: 0.7mm 1.5mm 0.7mm 1mm; border-bottom: 0.15mm solid #8d8d88; vertical-align: top; word-wrap: break-word; }
             tr { page-break-inside: avoid; }

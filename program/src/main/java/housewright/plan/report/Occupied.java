@@ -94,11 +94,18 @@ final class Occupied {
         }
         for (String id : task.timing().deliveries()) {
             int comes = log.late().getOrDefault(id, job.delivery(id).expected());
+            if (comes == Log.NEVER) {
+                return Optional.of(
+                        "%s is late, and nobody knows until when.".formatted(job.delivery(id).name()));
+            }
             if (comes > from) {
                 return Optional.of("%s arrives %s.".formatted(job.delivery(id).name(), job.spoken(comes)));
             }
         }
         Integer blocked = log.blocked().get(task.id());
+        if (blocked != null && blocked == Log.NEVER) {
+            return Optional.of("It is blocked, and nobody knows until when.");
+        }
         if (blocked != null && blocked > from) {
             return Optional.of("It is blocked until " + job.spoken(blocked) + ".");
         }

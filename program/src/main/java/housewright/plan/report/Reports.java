@@ -27,6 +27,15 @@ public final class Reports {
 
     /** The plan, with why and what clashes. */
     public static Plan plan(Request request, Solved solved) {
+        return plan(request, solved, Clashes.of(request, solved.schedule()));
+    }
+
+    /** The plan as it stands, without looking for what clashes, which takes long where much is missed. */
+    public static Plan standing(Request request, Solved solved) {
+        return plan(request, solved, List.of());
+    }
+
+    private static Plan plan(Request request, Solved solved, List<Clash> clashes) {
         Job job = request.job();
         Log log = request.log();
         Schedule schedule = solved.schedule();
@@ -46,7 +55,6 @@ public final class Reports {
                     latest.getOrDefault(slot.task(), slot.start()),
                     occupied.whyNotEarlier(slot)));
         }
-        List<Clash> clashes = Clashes.of(request, schedule);
         return new Plan(
                 tasks,
                 events(job, log, schedule),

@@ -3,10 +3,14 @@ package housewright.web.page;
 import housewright.app.Now;
 import housewright.app.ProjectStore.Revision;
 import housewright.finding.Severity;
+import housewright.model.AcceptedPlan;
 import housewright.model.Event;
 import housewright.model.Project;
 import housewright.model.Question;
+import housewright.model.SiteState;
 import housewright.model.Words;
+import housewright.order.OrderLine;
+import housewright.plan.chance.Chance;
 import housewright.signal.FeedProof;
 import housewright.signal.Moment;
 import housewright.study.Study;
@@ -68,11 +72,19 @@ public record OverviewPage(
     public record FileNews(String name, String words, boolean changed, boolean writable) {}
 
     /**
+     * @param chances how likely the accepted plan keeps each event, as far as that is known
      * @param href where the project's pages begin
      * @param since steps after the revision looked at last, newest first
      */
     public static OverviewPage of(
-            Now now, String href, long seen, List<Revision> since, @Nullable FileNews file, Instant at, ZoneId zone) {
+            Now now,
+            List<Chance> chances,
+            String href,
+            long seen,
+            List<Revision> since,
+            @Nullable FileNews file,
+            Instant at,
+            ZoneId zone) {
         Study study = now.study();
         Project project = now.project();
         LocalDate today = LocalDate.ofInstant(at, zone);
@@ -80,6 +92,8 @@ public record OverviewPage(
         feeds(study, href, facts);
         findings(study, href, facts);
         questions(project, href, today, facts);
+        orders(study, href, today, facts);
+        plan(study, chances, href, facts);
         days(project, LocalDateTime.ofInstant(at, zone), facts);
         figures(study, href, facts);
         List<Step> news = since.stream()
@@ -176,6 +190,57 @@ public record OverviewPage(
                 Integer.toString(open.size()),
                 (open.size() == 1 ? "question open" : "questions open") + (late == 0 ? "" : ", " + late + " overdue"),
                 href + "/questions"));
+    }
+
+    private static void orders(Study study, String href, LocalDate today, List<Fact> facts) {
+        List<OrderLine> lines = study.orders().lines();
+        if (lines.isEmpty()) {
+            return;
+        }
+        long open = 0;
+        long due = 0;
+        long late = 0;
+        for (OrderLine line : lines) {
+            boolean waits = line.state() == OrderLine.State.TO_ORDER || line.state() == OrderLine.State.IN_NO_ORDER;
+            LocalDate latest = line.latest();
+            open += waits ? 1 : 0;
+            due += waits && latest != null && !latest.isAfter(today.plusDays(OrdersPage.SOON)) ? 1 : 0;
+            late += line.state() == OrderLine.State.LATE ? 1 : 0;
+        }
+        facts.add(new Fact(
+                Long.toString(open),
+                (open == 1 ? "line to order" : "lines to order")
+                        + (due == 0 ? "" : ", " + due + " of them within a week or overdue")
+                        + (late == 0 ? "" : "; " + late + " ordered and coming too late"),
+                href + "/orders"));
+    }
+
+    private static void plan(Study study, List<Chance> chances, String href, List<Fact> facts) {
+        Project project = study.project();
+        AcceptedPlan plan = project.plan();
+        if (plan == null || plan.times().isEmpty()) {
+            facts.add(new Fact("No", "plan accepted yet", href + "/plan"));
+            return;
+        }
+        long done = plan.times().keySet().stream()
+                .map(id -> TaskWords.entry(project, id))
+                .filter(entry -> entry != null && entry.state() == SiteState.DONE)
+                .count();
+        LocalDateTime end = plan.times().values().stream()
+                .map(task -> task.stretches().getLast().to())
+                .max(Comparator.naturalOrder())
+                .orElse(LocalDateTime.MIN);
+        String likely = project.events().values().stream()
+                .filter(Event::deadline)
+                .flatMap(event -> chances.stream().filter(chance -> chance.event().equals(event.id())))
+                .map(chance -> "; that " + Words.said(chance.event()) + " is kept is "
+                        + chance.likely().word())
+                .findFirst()
+                .orElse("");
+        facts.add(new Fact(
+                done + " of " + plan.times().size(),
+                "planned tasks done, the last planned to end " + TaskWords.moment(end) + likely,
+                href + "/plan"));
     }
 
     private static void days(Project project, LocalDateTime at, List<Fact> facts) {

@@ -1,0 +1,99 @@
+package housewright.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import housewright.app.Role;
+import housewright.model.LogEntry;
+import housewright.model.SiteState;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The pages of plan, work, orders and site, asked without a browser. */
+class PlanPagesTest {
+    private static Hall hall;
+
+    @BeforeAll
+    static void open() {
+        hall = Hall.planned();
+    }
+
+    @AfterAll
+    static void close() {
+        hall.close();
+    }
+
+    private static String job() {
+        return "/p/" + hall.job().id();
+    }
+
+    private static int post(Role role, String path, Map<String, String> fields) {
+        Map<String, String> all = new LinkedHashMap<>(fields);
+        all.put("revision", Long.toString(hall.job().now().revision()));
+        return Visitor.of(hall, role).post(job() + path, all).statusCode();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "/plan | All 17 tasks are done by",
+                "/plan/events | whole",
+                "/call | needed",
+                "/call?person=visitor&day=2027-05-08 | visitor, Sat 8 May 2027: needed 10:00",
+                "/now?person=visitor | visitor can begin",
+                "/orders | Supplier A",
+                "/work | 17 tasks lead from today to the target",
+                "/work?kind=prove&words=foyer | prove-speech-to-foyer",
+                "/work/mount-desk | Set up desk",
+                "/calendar/lead | BEGIN:VCALENDAR",
+                "/ | planned tasks done",
+            })
+    void everybodyMayLook(String path, String says) {
+        String answer = Visitor.of(hall, Role.VIEWER)
+                .get(job() + (path.equals("/") ? "" : path))
+                .body();
+        assertThat(answer).contains(says);
+        assertThat(hall.faults()).isEmpty();
+    }
+
+    @Test
+    void aHelperTicksAndAViewerDoesNot() {
+        assertThat(post(Role.VIEWER, "/log/print-labels", Map.of("state", "done"))).isEqualTo(403);
+        assertThat(post(Role.HELPER, "/log/print-labels", Map.of("state", "done"))).isLessThan(400);
+        LogEntry entry = hall.job().now().project().log().get("print-labels");
+        assertThat(entry).isNotNull();
+        assertThat(entry.state()).isEqualTo(SiteState.DONE);
+        assertThat(entry.remarks().by()).isEqualTo("helper");
+        assertThat(entry.people()).containsExactly("visitor");
+        assertThat(post(Role.HELPER, "/log/print-labels/take-back", Map.of())).isLessThan(400);
+        assertThat(hall.job().now().project().log()).doesNotContainKey("print-labels");
+        assertThat(post(Role.HELPER, "/log/no-such-task", Map.of("state", "done"))).isEqualTo(404);
+        assertThat(post(Role.HELPER, "/log/print-labels", Map.of("state", "finished"))).isEqualTo(400);
+    }
+
+    @Test
+    void aBlockedTaskWantsAReason() {
+        long before = hall.job().now().revision();
+        assertThat(post(Role.HELPER, "/log/train-desk", Map.of("state", "blocked"))).isLessThan(400);
+        assertThat(hall.job().now().revision()).isEqualTo(before);
+    }
+
+    @Test
+    void onlyTheLeadPlansPinsAndChanges() {
+        for (String path : List.of(
+                "/plan/search", "/plan/accept", "/plan/pins/train-desk", "/work/train-desk", "/orders/desk/placed")) {
+            assertThat(post(Role.HELPER, path, Map.of())).as(path).isEqualTo(403);
+        }
+        assertThat(post(Role.LEAD, "/plan/pins/train-desk", Map.of("people", "visitor"))).isLessThan(400);
+        assertThat(hall.job().now().project().plan()).isNotNull().satisfies(plan -> assertThat(plan.pins())
+                .containsKey("train-desk"));
+        assertThat(post(Role.LEAD, "/plan/pins/train-desk", Map.of("people", ""))).isLessThan(400);
+        assertThat(post(Role.LEAD, "/plan/pins/train-desk", Map.of("people", "nobody-known"))).isEqualTo(400);
+    }
+}
