@@ -4,6 +4,8 @@ import housewright.app.ProjectFile;
 import housewright.app.paper.Binder;
 import housewright.app.paper.Binding;
 import housewright.file.Nearest;
+import housewright.paper.LabelStock;
+import housewright.paper.Labelling;
 import housewright.paper.PageSize;
 import housewright.paper.Paper;
 import housewright.paper.PaperOptions;
@@ -56,6 +58,25 @@ final class PapersCommand implements Callable<Integer> {
     @Nullable
     LocalDate date;
 
+    @Option(
+            names = "--labels",
+            paramLabel = "STOCK",
+            description = "What labels are printed on: a usual grid such as a4-44 or letter-30, a tape such as tape-12, or the measurements of your own in mm: 'a4 4x11 48.5x25.4 at 8x8.8 every 48.5x25.4', 'tape 12x70'.")
+    @Nullable
+    String labels;
+
+    @Option(
+            names = "--first-label",
+            paramLabel = "N",
+            description = "Where the first label goes on a sheet that is begun, along the rows; without it, 1.")
+    int firstLabel = 1;
+
+    @Option(
+            names = "--site",
+            paramLabel = "URL",
+            description = "Address of the project's pages, such as http://192.168.1.20:8080/p/hall: codes on labels open the thing there; without it they say its name.")
+    String site = "";
+
     @Option(names = "--list", description = "List the papers, for whom each is and what it answers; write nothing.")
     boolean list;
 
@@ -82,6 +103,9 @@ final class PapersCommand implements Callable<Integer> {
         if (size != null && asked == null) {
             return desk.refuse("--size takes a4 or letter, but this is " + size + ".");
         }
+        if (!site.isEmpty() && !site.matches("https?://[^\\s/]+(/\\S*)?")) {
+            return desk.refuse("--site takes an address such as http://192.168.1.20:8080/p/hall, but this is " + site + ".");
+        }
         if (!list && out == null) {
             return desk.refuse("Name the folder to write into with --out DIR, or list the papers with --list.");
         }
@@ -92,7 +116,14 @@ final class PapersCommand implements Callable<Integer> {
         Study study = desk.study(project, false);
         List<Paper> chosen = papers.isEmpty() ? Papers.all() : papers;
         PageSize paper = asked == null ? PageSize.of(project.project()) : asked;
-        return list ? list(study, chosen, paper) : write(study, chosen, paper);
+        Labelling labelling;
+        try {
+            labelling = new Labelling(
+                    labels == null ? LabelStock.usualFor(paper) : LabelStock.parse(labels), firstLabel, site);
+        } catch (IllegalArgumentException e) {
+            return desk.refuse(e.getMessage() + ".");
+        }
+        return list ? list(study, chosen, paper) : write(study, chosen, paper, labelling);
     }
 
     private int list(Study study, List<Paper> papers, PageSize paper) {
@@ -109,7 +140,7 @@ final class PapersCommand implements Callable<Integer> {
         return Status.FINE;
     }
 
-    private int write(Study study, List<Paper> papers, PageSize paper) {
+    private int write(Study study, List<Paper> papers, PageSize paper, Labelling labelling) {
         Path folder;
         try {
             folder = Path.of(String.valueOf(out));
@@ -118,7 +149,7 @@ final class PapersCommand implements Callable<Integer> {
         }
         ZoneId zone = study.project().about().timeZone();
         LocalDate day = date == null ? LocalDate.now(zone == null ? ZoneId.systemDefault() : zone) : date;
-        Binder binder = new Binder(folder, paper, day.toString(), (what, step) -> desk.during(what, () -> {
+        Binder binder = new Binder(folder, paper, labelling, day.toString(), (what, step) -> desk.during(what, () -> {
             step.run();
             return true;
         }));

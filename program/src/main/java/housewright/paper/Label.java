@@ -11,6 +11,7 @@ import java.util.List;
  * @param height in mm
  * @param points size of its letters
  * @param lines what a person reads, the most important first, none longer than the label is wide
+ * @param bold how many of the lines, from the first, are bold
  * @param code what its QR code says; empty where it has none
  * @param side of the code with its quiet zone, in mm; 0 where it has none
  */
@@ -21,6 +22,7 @@ public record Label(
         double height,
         double points,
         List<String> lines,
+        int bold,
         String code,
         double side) {
     /** From the edge of a label to what is printed on it, in mm. */

@@ -19,6 +19,9 @@ final class LabelPages {
     /** The smallest module that the cameras of phones read with ease, in mm (common practice). */
     static final double LEAST_MODULE = 0.33;
 
+    /** One that is read from arm's length, in mm (common practice); larger ones only take room from the text. */
+    private static final double GOOD_MODULE = 0.45;
+
     /** What one label says: its first line is bold. */
     record Said(List<String> lines, String code) {}
 
@@ -100,50 +103,70 @@ final class LabelPages {
     private static double side(String code, double most) {
         int modules = Code.of(code).modules();
         double finest = modules * LEAST_MODULE;
-        return finest > most ? 0 : Math.min(most, modules * 0.6);
+        return finest > most ? 0 : Math.min(most, modules * GOOD_MODULE);
     }
 
     private Label cut(int number, Said said, double wide, double high) {
         double points = POINTS[POINTS.length - 1];
-        List<String> lines = wrapped(said.lines(), wide, points);
+        Wrapped all = wrapped(said.lines(), wide, points);
         int most = Math.max(1, (int) (high / (points * POINT * Label.LINE)));
-        List<String> some = new ArrayList<>(lines.subList(0, Math.min(most, lines.size())));
-        return at(number, points, some, "", 0);
+        List<String> some = all.lines().subList(0, Math.min(most, all.lines().size()));
+        return at(number, points, new Wrapped(some, Math.min(all.bold(), some.size())), "", 0);
     }
 
     private @Nullable Label fitted(int number, Said said, double side, double wide, double high) {
         for (double points : POINTS) {
-            List<String> lines = wrapped(said.lines(), wide, points);
-            boolean fits = lines.size() * points * POINT * Label.LINE <= high
-                    && lines.stream().allMatch(line -> length(line, line.equals(lines.getFirst()), points) <= wide);
-            if (fits) {
-                return at(number, points, lines, side > 0 ? said.code() : "", side);
+            Wrapped text = wrapped(said.lines(), wide, points);
+            if (text.lines().size() * points * POINT * Label.LINE <= high && text.isWithin(wide, points)) {
+                return at(number, points, text, side > 0 ? said.code() : "", side);
             }
         }
         return null;
     }
 
-    private Label at(int number, double points, List<String> lines, String code, double side) {
+    private Label at(int number, double points, Wrapped text, String code, double side) {
         return new Label(
-                stock.left(number), stock.top(number), stock.width(), stock.height(), points, lines, code, side);
+                stock.left(number),
+                stock.top(number),
+                stock.width(),
+                stock.height(),
+                points,
+                text.lines(),
+                text.bold(),
+                code,
+                side);
     }
 
-    private static List<String> wrapped(List<String> lines, double wide, double points) {
-        List<String> wrapped = new ArrayList<>();
-        for (String line : lines) {
+    /** Lines as they are printed; the first ones are bold. */
+    private record Wrapped(List<String> lines, int bold) {
+        boolean isWithin(double wide, double points) {
+            for (int i = 0; i < lines.size(); i++) {
+                if (length(lines.get(i), i < bold, points) > wide) {
+                    return false;
+                }
+            }
+            return true;
+        }
+    }
+
+    private static Wrapped wrapped(List<String> texts, double wide, double points) {
+        List<String> lines = new ArrayList<>();
+        int bold = 0;
+        for (int i = 0; i < texts.size(); i++) {
             StringBuilder now = new StringBuilder();
-            for (String word : line.split(" ", -1)) {
+            for (String word : texts.get(i).split(" ", -1)) {
                 String more = now.isEmpty() ? word : now + " " + word;
-                if (!now.isEmpty() && length(more, wrapped.isEmpty(), points) > wide) {
-                    wrapped.add(now.toString());
+                if (!now.isEmpty() && length(more, i == 0, points) > wide) {
+                    lines.add(now.toString());
                     now = new StringBuilder(word);
                 } else {
                     now = new StringBuilder(more);
                 }
             }
-            wrapped.add(now.toString());
+            lines.add(now.toString());
+            bold = i == 0 ? lines.size() : bold;
         }
-        return wrapped;
+        return new Wrapped(lines, bold);
     }
 
     private static double length(String text, boolean bold, double points) {

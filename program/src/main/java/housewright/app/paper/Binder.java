@@ -4,6 +4,7 @@ import housewright.app.paper.Binding.IssuedSheet;
 import housewright.app.paper.Binding.State;
 import housewright.file.ProjectWriter;
 import housewright.paper.Block;
+import housewright.paper.Labelling;
 import housewright.paper.PageSize;
 import housewright.paper.Paper;
 import housewright.paper.PaperOptions;
@@ -42,17 +43,21 @@ public final class Binder {
 
     private final Path folder;
     private final PageSize size;
+    private final Labelling labels;
     private final String date;
     private final BiConsumer<String, Runnable> watch;
 
     /**
      * @param folder made where it is not there
+     * @param labels how labels are printed
      * @param date of a revision that the folder does not have yet, as it is printed
      * @param watch does each step, given what it is in words
      */
-    public Binder(Path folder, PageSize size, String date, BiConsumer<String, Runnable> watch) {
+    public Binder(
+            Path folder, PageSize size, Labelling labels, String date, BiConsumer<String, Runnable> watch) {
         this.folder = folder;
         this.size = size;
+        this.labels = labels;
         this.date = date;
         this.watch = watch;
     }
@@ -82,7 +87,7 @@ public final class Binder {
         boolean same = old != null && old.revision().equals(revision);
         String day = same ? old.date() : date;
         String before = old == null ? null : same ? old.before() : old.revision();
-        PaperOptions options = new PaperOptions(size, hall, revision, day);
+        PaperOptions options = new PaperOptions(size, hall, revision, day, labels);
         Files.createDirectories(folder);
 
         List<Manifest.Entry> entries = new ArrayList<>();

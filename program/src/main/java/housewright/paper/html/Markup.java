@@ -128,7 +128,7 @@ public final class Markup {
             out.append(";font-size:").append(Html.num(label.points())).append("pt\">");
             for (int i = 0; i < label.lines().size(); i++) {
                 String line = Html.escaped(label.lines().get(i));
-                out.append(i == 0 ? "<div class=\"first\">" : "<div>").append(line).append("</div>");
+                out.append(i < label.bold() ? "<div class=\"first\">" : "<div>").append(line).append("</div>");
             }
             out.append("</div>");
             if (!label.code().isEmpty()) {
