@@ -55,6 +55,8 @@ final class Pages {
                 new Shown("racks", job + "/racks"),
                 new Shown("findings", job + "/findings"),
                 new Shown("questions", job + "/questions"),
+                new Shown("spreadsheet", job + "/spreadsheet"),
+                new Shown("answers", job + "/answers"),
                 new Shown("history", job + "/history"),
                 new Shown("revision", job + "/history/2"),
                 new Shown("sharing", "/sharing"),
