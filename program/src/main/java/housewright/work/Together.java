@@ -1,5 +1,6 @@
 package housewright.work;
 
+import housewright.model.AcceptedPlan;
 import housewright.model.Cable;
 import housewright.model.Equipment;
 import housewright.model.Feed;
@@ -84,6 +85,12 @@ final class Together {
                 ROUNDS.forEach(kind -> named.add(kind.id(need)));
             }
         }
+        AcceptedPlan plan = job.project.plan();
+        if (plan != null) { // what was agreed and ticked off keeps its name
+            named.addAll(plan.times().keySet());
+            named.addAll(plan.pins().keySet());
+        }
+        named.addAll(job.project.log().keySet());
     }
 
     void merge() {
