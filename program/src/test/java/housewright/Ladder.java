@@ -276,6 +276,7 @@ final class Ladder {
                         "drawing",
                         "paper",
                         "app",
+                        "app.packet",
                         "app.paper",
                         "app.plan",
                         "app.table"),
