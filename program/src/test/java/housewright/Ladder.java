@@ -56,6 +56,7 @@ final class Ladder {
             "operation",
             "work",
             "order",
+            "card",
             "drawing",
             "plan.list",
             "plan.check",
@@ -63,12 +64,12 @@ final class Ladder {
             "plan.cpsat",
             "plan.chance");
 
-    /** Above the line: these may read the clock and use threads. */
-    private static final Set<String> ABOVE_THE_LINE =
-            Set.of("app", "app.plan", "app.table", "store.sqlite", "cli", "library", "main", "web");
+    /** Above the line: these may read the clock, use threads and read what is packed with the program, such as fonts. */
+    private static final Set<String> ABOVE_THE_LINE = Set.of(
+            "app", "app.packet", "app.paper", "app.plan", "app.table", "store.sqlite", "cli", "library", "main", "paper.pdf", "web");
 
     /** These may touch the file system; {@code library} reads only what is packed with the program. */
-    private static final Set<String> USES_FILES = Set.of("app", "app.plan", "store.sqlite", "cli", "main");
+    private static final Set<String> USES_FILES = Set.of("app", "app.paper", "app.plan", "store.sqlite", "cli", "main");
 
     private static final Map<String, Rung> RUNGS = new LinkedHashMap<>();
 
@@ -78,8 +79,19 @@ final class Ladder {
         rung("model", List.of("unit"));
         rung("model.change", List.of("unit", "model"));
         rung(
+                "sheet",
+                List.of(),
+                "java.io",
+                "java.nio",
+                "java.nio.charset",
+                "java.util.zip",
+                "javax.xml.stream",
+                "org.apache.commons.compress.archivers.zip",
+                "org.apache.commons.compress.utils",
+                "org.dhatim.fastexcel..");
+        rung(
                 "file",
-                List.of("unit", "model", "model.change"),
+                List.of("unit", "model", "model.change", "sheet"),
                 "java.io",
                 "java.lang.reflect",
                 "java.nio",
@@ -138,10 +150,35 @@ final class Ladder {
                 "javax.xml.stream",
                 "org.eclipse.elk..",
                 "org.eclipse.emf..");
+        rung("card", List.of("unit", "model", "signal", "cable", "sound", "network", "power", "operation", "study"));
+        rung(
+                "paper",
+                List.of(
+                        "unit", "model", "finding", "signal", "cable", "sound", "picture", "network", "light", "power",
+                        "room", "operation", "plan", "work", "order", "study", "drawing", "card"),
+                "com.google.zxing..");
+        rung("paper.html", List.of("paper"));
+        rung(
+                "paper.pdf",
+                List.of("paper", "paper.html"),
+                "java.io",
+                "javax.xml.stream",
+                "com.openhtmltopdf..",
+                "org.apache.pdfbox..");
+        rung("paper.csv", List.of("paper"));
+        rung(
+                "paper.xlsx",
+                List.of("paper"),
+                "java.io",
+                "java.nio.charset",
+                "java.util.zip",
+                "org.apache.commons.compress..",
+                "org.dhatim.fastexcel");
         rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
         rung(
                 "app",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -177,6 +214,15 @@ final class Ladder {
                 "biweekly..",
                 "com.fasterxml.jackson..");
         rung(
+                "app.paper",
+                List.of("model", "file", "study", "paper", "paper.html", "paper.pdf", "paper.csv", "paper.xlsx"),
+                "java.io",
+                "java.nio.charset",
+                "java.nio.file..",
+                "java.security",
+                "java.util.concurrent..",
+                "com.fasterxml.jackson..");
+        rung(
                 "store.sqlite",
                 List.of("app"),
                 "java.io",
@@ -193,6 +239,7 @@ final class Ladder {
         rung(
                 "app.table",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -204,8 +251,16 @@ final class Ladder {
                         "library",
                         "app"));
         rung(
+                "app.packet",
+                List.of("model", "model.change", "file", "finding", "cable", "study", "app"),
+                "java.io",
+                "java.nio.charset",
+                "java.security",
+                "com.fasterxml.jackson..");
+        rung(
                 "cli",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -218,19 +273,25 @@ final class Ladder {
                         "plan.chance",
                         "plan.report",
                         "study",
+                        "drawing",
+                        "paper",
                         "app",
-                        "app.plan"),
+                        "app.paper",
+                        "app.plan",
+                        "app.table"),
                 "java.io",
                 "java.lang.reflect",
                 "java.net",
                 "java.nio.charset",
                 "java.nio.file..",
+                "java.security",
                 "java.util.concurrent..",
                 "com.fasterxml.jackson..",
                 "picocli");
         rung(
                 "web.page",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -245,6 +306,7 @@ final class Ladder {
                         "study",
                         "drawing",
                         "app",
+                        "app.packet",
                         "app.plan",
                         "app.table"),
                 "java.net",
@@ -253,6 +315,7 @@ final class Ladder {
         rung(
                 "web",
                 List.of(
+                        "sheet",
                         "unit",
                         "model",
                         "model.change",
@@ -266,6 +329,7 @@ final class Ladder {
                         "drawing",
                         "library",
                         "app",
+                        "app.packet",
                         "app.plan",
                         "app.table",
                         "web.page",

@@ -1,21 +1,30 @@
 package housewright.app;
 
 import housewright.app.ProjectStore.Revision;
-import housewright.app.ProjectStore.Step;
+import housewright.app.ProjectStore.StepTaken;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Predicate;
 
-/** Reads from a journal what a person can take back, and do again. */
+/**
+ * What each person can take back of a project, and do again: two stacks of revisions, read from the journal once and then
+ * only what has come since. Safe for several threads.
+ */
 final class History {
-    private static final int PAGE = 200;
-
     private final ProjectStore store;
     private final String project;
+    private final Map<String, Stacks> byPerson = new HashMap<>();
+    private long read;
+
+    private static final class Stacks {
+        /** Steps that stand, the newest on top. */
+        final Deque<Long> done = new ArrayDeque<>();
+        /** Undos that were not done again, the newest on top; gone as soon as something else is done. */
+        final Deque<Long> undos = new ArrayDeque<>();
+    }
 
     History(ProjectStore store, String project) {
         this.store = store;
@@ -24,49 +33,46 @@ final class History {
 
     /** The newest step of this person that is not taken back. */
     Optional<Revision> findToUndo(String person) throws StoreException {
-        Map<Long, Boolean> takenBack = new HashMap<>();
-        return find(person, revision -> switch (revision.what().step()) {
+        return get(top(person, true));
+    }
+
+    /** The undo of the step that this person took back last, if they have done nothing else since. */
+    Optional<Revision> findToRedo(String person) throws StoreException {
+        return get(top(person, false));
+    }
+
+    private synchronized Optional<Long> top(String person, boolean done) throws StoreException {
+        for (StepTaken each : store.listSteps(project, read)) {
+            take(byPerson.computeIfAbsent(each.author(), author -> new Stacks()), each);
+            read = each.number();
+        }
+        Stacks stacks = byPerson.get(person);
+        return stacks == null ? Optional.empty() : Optional.ofNullable((done ? stacks.done : stacks.undos).peek());
+    }
+
+    private static void take(Stacks stacks, StepTaken step) {
+        switch (step.step()) {
             case UNDO -> {
-                takenBack.putIfAbsent(revision.what().of(), true);
-                yield false;
+                stacks.done.remove(step.of());
+                stacks.undos.push(step.number());
             }
             case REDO -> {
-                takenBack.putIfAbsent(revision.what().of(), false);
-                yield false;
+                stacks.done.push(step.of());
+                stacks.undos.poll();
             }
-            case EDIT, RESTORE, IMPORT -> !takenBack.getOrDefault(revision.number(), false);
-            case BEGIN -> false;
-        });
-    }
-
-    /** The step that this person took back last, if they have done nothing else since. */
-    Optional<Revision> findToRedo(String person) throws StoreException {
-        Set<Long> again = new HashSet<>();
-        Optional<Revision> last =
-                find(person, revision -> switch (revision.what().step()) {
-                    case UNDO -> !again.remove(revision.what().of());
-                    case REDO -> {
-                        again.add(revision.what().of());
-                        yield false;
-                    }
-                    case EDIT, RESTORE, IMPORT, BEGIN -> true;
-                });
-        return last.filter(revision -> revision.what().step() == Step.UNDO);
-    }
-
-    private Optional<Revision> find(String person, Predicate<Revision> wanted) throws StoreException {
-        long before = Long.MAX_VALUE;
-        while (true) {
-            List<Revision> page = store.listRevisions(project, before, PAGE);
-            for (Revision revision : page) {
-                if (revision.what().author().equals(person) && wanted.test(revision)) {
-                    return Optional.of(revision);
-                }
+            case EDIT, RESTORE, IMPORT -> {
+                stacks.done.push(step.number());
+                stacks.undos.clear();
             }
-            if (page.size() < PAGE) {
-                return Optional.empty();
-            }
-            before = page.getLast().number();
+            case BEGIN -> stacks.undos.clear();
         }
+    }
+
+    private Optional<Revision> get(Optional<Long> number) throws StoreException {
+        if (number.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Revision> found = store.listRevisions(project, number.get() + 1, 1);
+        return found.stream().filter(each -> each.number() == number.get()).findFirst();
     }
 }

@@ -114,7 +114,7 @@ public final class OpenProject {
                     Math.min(base, known.revision()),
                     Change.between(known.project(), then.get().project()));
         } catch (StoreException e) {
-            return new Outcome.NotDone(e.why());
+            return new Outcome.NotDone(e.whyFor(author.role()));
         }
     }
 
@@ -141,7 +141,7 @@ public final class OpenProject {
                             last.get().what().changes(),
                             last.get().what().back());
         } catch (StoreException e) {
-            return new Outcome.NotDone(e.why());
+            return new Outcome.NotDone(e.whyFor(author.role()));
         }
     }
 
@@ -160,7 +160,7 @@ public final class OpenProject {
                     undone.what().back(),
                     undone.what().changes());
         } catch (StoreException e) {
-            return new Outcome.NotDone(e.why());
+            return new Outcome.NotDone(e.whyFor(author.role()));
         }
     }
 
@@ -227,7 +227,7 @@ public final class OpenProject {
             return new Outcome.NotDone(
                     "Somebody else is editing this project all the time. Nothing was changed; try again.");
         } catch (StoreException e) {
-            return new Outcome.NotDone(e.why());
+            return new Outcome.NotDone(e.whyFor(author.role()));
         }
     }
 

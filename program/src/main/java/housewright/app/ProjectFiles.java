@@ -4,8 +4,10 @@ import housewright.file.LogReader;
 import housewright.file.ProjectReader;
 import housewright.file.ReadResult;
 import housewright.model.Library;
+import housewright.sheet.SheetReader;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -46,20 +48,37 @@ public final class ProjectFiles {
                 return new Opening.Unreadable("Standard input cannot be read: " + e.getMessage() + ".");
             }
         }
+        return switch (load(name, MOST_BYTES)) {
+            case Loading.NotLoaded not -> new Opening.Unreadable(not.why());
+            case Loading.Loaded loaded ->
+                read(name, SheetReader.isWorkbook(loaded.bytes()) ? null : Path.of(name), loaded.bytes());
+        };
+    }
+
+    /** What came of reading a file of any kind. */
+    public sealed interface Loading {
+        record Loaded(byte[] bytes) implements Loading {}
+
+        /** @param why as a sentence */
+        record NotLoaded(String why) implements Loading {}
+    }
+
+    /** Reads no more than so many bytes of a file. */
+    public Loading load(String name, int most) {
         try {
             Path path = Path.of(name);
             if (Files.isDirectory(path)) {
-                return new Opening.Unreadable(name + " is a folder; name a project file in it.");
+                return new Loading.NotLoaded(name + " is a folder; name a file in it.");
             }
             try (InputStream in = Files.newInputStream(path)) {
-                return read(name, path, in.readNBytes(MOST_BYTES));
+                return new Loading.Loaded(in.readNBytes(most));
             }
         } catch (NoSuchFileException | InvalidPathException e) {
-            return new Opening.Unreadable("There is no file " + name + ".");
+            return new Loading.NotLoaded("There is no file " + name + ".");
         } catch (AccessDeniedException e) {
-            return new Opening.Unreadable(name + " may not be read: you have no permission to.");
+            return new Loading.NotLoaded(name + " may not be read: you have no permission to.");
         } catch (IOException e) {
-            return new Opening.Unreadable(name + " cannot be read: " + e.getMessage() + ".");
+            return new Loading.NotLoaded(name + " cannot be read: " + e.getMessage() + ".");
         }
     }
 
@@ -120,7 +139,10 @@ public final class ProjectFiles {
     public Saving replace(ProjectFile file, String text) {
         Path path = file.path();
         if (path == null) {
-            return new Saving.NotSaved("What came through standard input cannot be written back; name a file.");
+            return new Saving.NotSaved(
+                    file.name().endsWith(".xlsx")
+                            ? file.name() + " is a workbook, which is not written back to; apply it to a project file."
+                            : "What came through standard input cannot be written back; name a file.");
         }
         String name = file.name();
         Path temporary = null;
@@ -152,8 +174,13 @@ public final class ProjectFiles {
 
     /** Writes a file that is not there yet; one that is there stays as it is. */
     public Saving create(String name, String text) {
+        return create(name, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** As above, of any kind. */
+    public Saving create(String name, byte[] bytes) {
         try {
-            Files.writeString(Path.of(name), text, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+            Files.write(Path.of(name), bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
             return new Saving.Saved();
         } catch (FileAlreadyExistsException e) {
             return new Saving.NotSaved(name + " is there already, and is left as it is; choose another name.");

@@ -3,6 +3,7 @@ package housewright.app;
 import java.io.Closeable;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -126,6 +127,16 @@ public interface ProjectStore extends Closeable {
     /** Steps after a revision, oldest first. */
     List<Revision> listSince(String project, long revision) throws StoreException;
 
+    /**
+     * A step without its changes.
+     *
+     * @param of the revision undone, redone or restored; 0 for other steps
+     */
+    record StepTaken(long number, String author, Step step, long of) {}
+
+    /** Steps after a revision without their changes, oldest first. */
+    List<StepTaken> listSteps(String project, long revision) throws StoreException;
+
     /** The newest revision that this person has looked at; 0 where none. */
     long lastSeen(String project, String person) throws StoreException;
 
@@ -160,6 +171,24 @@ public interface ProjectStore extends Closeable {
 
     /** It lets nobody in from now on, for ever. */
     void revokeLink(String id) throws StoreException;
+
+    /**
+     * A browser that somebody has come in with.
+     *
+     * @param cookieHash of what it shows
+     * @param link by which they came in; null for whoever started the server
+     * @param usedAt when it was last seen, to about a day
+     */
+    record Entrance(String cookieHash, String person, Role role, @Nullable String link, Instant usedAt) {}
+
+    /** Keeps who came in, or when they were last seen. */
+    void keepEntrance(Entrance entrance) throws StoreException;
+
+    /** The one used last first. */
+    List<Entrance> listEntrances() throws StoreException;
+
+    /** Forgets these browsers; those not kept are none. */
+    void forgetEntrances(Collection<String> cookieHashes) throws StoreException;
 
     /** A whole copy of everything kept. */
     record Backup(Path file, Instant at, long bytes) {}

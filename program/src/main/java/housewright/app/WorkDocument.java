@@ -64,8 +64,7 @@ public record WorkDocument(
             @Doc("Feeds that work today and stop working with it")
             List<String> takesApart,
 
-            @Doc("The feed that it proves; null for any other task") @Nullable
-            String proves,
+            @Doc("Feeds that it proves") List<String> proves,
 
             @Doc("The event at which it is held; null where it is free") @Nullable
             String event,
@@ -78,6 +77,10 @@ public record WorkDocument(
 
             @Doc("The project's own task") boolean own,
             @Doc("Worked out, and changed by the project") boolean changed,
+
+            @Doc("What it is made of where like tasks are done in one go, each in words; else empty")
+            List<String> parts,
+
             @Doc("What could hurt somebody") List<String> cautions,
 
             @Doc("What was taken for granted where the project says nothing")
@@ -142,6 +145,7 @@ public record WorkDocument(
                 task.mayPause(),
                 task.own(),
                 task.changed(),
+                task.parts(),
                 task.cautions(),
                 task.assumed());
     }

@@ -59,6 +59,12 @@ public final class Cli {
                 .addSubcommand(new WorkCommand(desk))
                 .addSubcommand(new OrdersCommand(desk))
                 .addSubcommand(new PlanCommand(desk))
+                .addSubcommand(new PapersCommand(desk))
+                .addSubcommand(new ImportCommand(desk))
+                .addSubcommand(new WorkbookCommand(desk))
+                .addSubcommand(new QuestionsCommand(desk))
+                .addSubcommand(new AnswersCommand(desk))
+                .addSubcommand(new DrawingsCommand(desk))
                 .addSubcommand(new LibraryCommand(desk))
                 .addSubcommand(new DemoCommand(desk))
                 .addSubcommand(new RehearseCommand(desk, own));

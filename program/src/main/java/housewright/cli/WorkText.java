@@ -125,6 +125,7 @@ final class WorkText {
             case PLAN_NETWORK -> "Network plan";
             case PRINT_LABELS -> "Labels";
             case RECEIVE -> "Deliveries";
+            case FETCH -> "Hired things fetched";
             case COPY -> "Copies of the old";
             case TAKE_OUT -> "Cables out";
             case STRIKE -> "Things out";
@@ -150,6 +151,7 @@ final class WorkText {
             case ALIGN -> "Loudspeakers set";
             case PROVE -> "Feeds proven";
             case TRAIN -> "Training";
+            case RETURN -> "Hired things taken back";
             case REHEARSE -> "Rehearsal";
             case OWN -> "The project's own tasks";
         };
@@ -171,6 +173,7 @@ final class WorkText {
     /** Everything that is known of one task. */
     Page one(WorkTask task) {
         page.wrapped(Ink.STRONG, task.title() + ".");
+        task.parts().forEach(each -> page.hanging("  - ", each + "."));
         page.hanging("  Why: ", task.why());
         page.hanging(
                 "  Takes: ",

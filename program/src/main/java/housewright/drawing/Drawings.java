@@ -20,14 +20,20 @@ public final class Drawings {
     private final boolean us;
     private final Map<State, Nets> nets = new EnumMap<>(State.class);
 
-    private Drawings(Study study, Imprint imprint) {
+    private Drawings(Study study, Imprint imprint, boolean us) {
         this.study = study;
         this.imprint = imprint;
-        this.us = Paper.isUs(study.project().about());
+        this.us = us;
     }
 
+    /** On sheets of the kind that the project's rules go with. */
     public static Drawings of(Study study, Imprint imprint) {
-        return new Drawings(study, imprint);
+        return of(study, imprint, Paper.isUs(study.project().about()));
+    }
+
+    /** @param us on US sheets, with lengths in feet and inches; else on those of ISO, in metres */
+    public static Drawings of(Study study, Imprint imprint, boolean us) {
+        return new Drawings(study, imprint, us);
     }
 
     /** The systems that the project has anything of in a state, in their own order. */
@@ -157,6 +163,12 @@ public final class Drawings {
         return plan.isEmpty()
                 ? new Plan(empty(id, title, EmptySheets.floorPlan()), new Mapping(1, 0, 0), List.of())
                 : plan.draw(id, scale -> heading(title, scale, 1, 1));
+    }
+
+    /** The same, as DXF in metres, for whoever draws in CAD. */
+    public String floorPlanDxf(State state) {
+        String title = project().about().name() + ", floor plan, " + state.title();
+        return new Dxf(project().venue(), new Things(study, state)).write(title);
     }
 
     /** Each room from the side, in the order of the project; none where no room has an outline or a place in it. */

@@ -474,7 +474,7 @@ final class Binder {
             String first = expected(parts.getFirst().type());
             boolean alike = parts.stream()
                     .allMatch(part -> part.type().equals(parts.getFirst().type()));
-            return "a list of " + parts.size() + (alike ? ", each " + first : "");
+            return parts.size() + " in square brackets with commas between" + (alike ? ", each " + first : "");
         }
         String what = Phrases.one(form.type());
         List<String> keys = List.copyOf(form.keys());

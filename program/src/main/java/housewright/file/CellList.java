@@ -10,10 +10,19 @@ final class CellList {
     static String join(List<String> items) {
         List<String> written = new ArrayList<>();
         for (String item : items) {
-            boolean plain = !item.startsWith("\"") && split(item).equals(List.of(item));
+            boolean plain = !item.startsWith("\"") && !item.startsWith("[") && isClosed(item) && split(item).equals(List.of(item));
             written.add(plain ? item : "\"" + item.replace("\"", "\"\"") + "\"");
         }
         return String.join(", ", written);
+    }
+
+    /** An open bracket would take the comma after the word with it. */
+    private static boolean isClosed(String item) {
+        int depth = 0;
+        for (char c : item.toCharArray()) {
+            depth += c == '{' || c == '[' ? 1 : (c == '}' || c == ']') && depth > 0 ? -1 : 0;
+        }
+        return depth == 0;
     }
 
     /** A comma within braces or brackets belongs to the word: {@code desk.play-{L,R}}. */
@@ -22,6 +31,7 @@ final class CellList {
         StringBuilder item = new StringBuilder();
         int depth = 0;
         boolean quoted = false;
+        boolean held = false; // what stood in quotation marks is kept as it is
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             if (quoted) {
@@ -37,20 +47,22 @@ final class CellList {
             } else if (c == '"' && item.toString().isBlank()) {
                 item.setLength(0);
                 quoted = true;
+                held = true;
             } else if (c == ',' && depth == 0) {
-                add(item, items);
-            } else {
+                add(item, held, items);
+                held = false;
+            } else if (!held || !Character.isWhitespace(c)) {
                 depth += c == '{' || c == '[' ? 1 : (c == '}' || c == ']') && depth > 0 ? -1 : 0;
                 item.append(c);
             }
         }
-        add(item, items);
+        add(item, held, items);
         return items;
     }
 
-    private static void add(StringBuilder item, List<String> items) {
-        String word = item.toString().strip();
-        if (!word.isEmpty()) {
+    private static void add(StringBuilder item, boolean held, List<String> items) {
+        String word = held ? item.toString() : item.toString().strip();
+        if (held || !word.isEmpty()) {
             items.add(word);
         }
         item.setLength(0);

@@ -111,7 +111,7 @@ public final class EntityCells {
         return cells;
     }
 
-    private static void cells(RecordForm form, String before, Node node, Map<String, String> cells) {
+    static void cells(RecordForm form, String before, Node node, Map<String, String> cells) {
         if (!(node instanceof Mapping mapping)) {
             return;
         }
@@ -121,7 +121,9 @@ public final class EntityCells {
                 continue;
             }
             RecordForm inner = opened(part.type());
-            if (inner != null) {
+            if (inner != null && entry.value() instanceof Mapping own && own.entries().isEmpty()) {
+                cells.put(before + part.key(), "{}"); // there, and nothing said of it
+            } else if (inner != null) {
                 cells(inner, before + part.key() + ".", entry.value(), cells);
             } else {
                 cells.put(before + part.key(), text(part.type(), entry.value()));
@@ -130,7 +132,7 @@ public final class EntityCells {
     }
 
     /** Without the outer brackets: a person in a table types a list as words with commas. */
-    private static String text(ValueType type, Node node) {
+    static String text(ValueType type, Node node) {
         return switch (node) {
             case Scalar scalar -> type instanceof Many ? CellList.join(List.of(scalar.text())) : scalar.text();
             // There and empty is not the same as not there.
@@ -140,6 +142,10 @@ public final class EntityCells {
                 CellList.join(sequence.items().stream()
                         .map(item -> ((Scalar) item).text())
                         .toList());
+            // The brackets of an only one would be taken for those of the list.
+            case Sequence sequence
+            when sequence.items().size() == 1 && sequence.items().getFirst() instanceof Sequence ->
+                YamlText.flow(sequence);
             case Sequence sequence -> inner(YamlText.flow(sequence));
             case Mapping mapping -> inner(YamlText.flow(mapping));
         };
@@ -184,7 +190,7 @@ public final class EntityCells {
         Errors errors = new Errors();
         for (Map.Entry<String, String> cell : cells.entrySet()) {
             try {
-                mapping = with(mapping, form, cell.getKey(), cell.getValue().strip());
+                mapping = with(mapping, form, cell.getKey(), cell.getValue().strip(), false, Span.NONE);
             } catch (DocumentException e) {
                 FileError error = e.error("");
                 errors.add(Span.NONE, cell.getKey(), error.found(), error.expected());
@@ -208,26 +214,49 @@ public final class EntityCells {
         return new FileError(error.file(), 0, 0, cell, error.found(), error.expected(), error.nearest());
     }
 
-    private static Mapping with(Mapping mapping, RecordForm form, String key, String text) throws DocumentException {
+    /**
+     * @param emptyIsText an empty text is one; else it takes the key away
+     * @param span where the text stands
+     */
+    static Mapping with(Mapping mapping, RecordForm form, String key, String text, boolean emptyIsText, Span span)
+            throws DocumentException {
         Part whole = form.find(key);
         int dot = key.indexOf('.');
         if (whole == null && dot < 0) {
-            return set(mapping, key, new Scalar(text, Look.PLAIN)); // an unknown key, which the binder names
+            return set(mapping, key, new Scalar(text, Look.PLAIN, span), span); // an unknown key, which the binder names
         }
         if (whole != null) {
-            return set(mapping, key, text.isEmpty() ? null : value(whole.type(), text));
+            boolean none = text.isEmpty() && !emptyIsText;
+            return set(mapping, key, none ? null : at(value(whole.type(), text), span), span);
         }
         Part outer = form.find(key.substring(0, dot));
         RecordForm inner = outer == null ? null : opened(outer.type());
         if (outer == null || inner == null) {
-            return set(mapping, key, new Scalar(text, Look.PLAIN));
+            return set(mapping, key, new Scalar(text, Look.PLAIN, span), span);
         }
         Mapping was = mapping.find(outer.key()) instanceof Mapping own ? own : empty();
-        Mapping changed = with(was, inner, key.substring(dot + 1), text);
-        return set(mapping, outer.key(), changed.entries().isEmpty() ? null : changed);
+        Mapping changed = with(was, inner, key.substring(dot + 1), text, emptyIsText, span);
+        return set(mapping, outer.key(), changed.entries().isEmpty() ? null : changed, span);
     }
 
-    private static Node value(ValueType type, String text) throws DocumentException {
+    /** The same node, all of it at one place. */
+    static Node at(Node node, Span span) {
+        return switch (node) {
+            case Scalar scalar -> new Scalar(scalar.text(), scalar.look(), span);
+            case Sequence sequence ->
+                new Sequence(
+                        sequence.items().stream().map(item -> at(item, span)).toList(), sequence.layout(), span);
+            case Mapping mapping ->
+                new Mapping(
+                        mapping.entries().stream()
+                                .map(entry -> new Entry((Scalar) at(entry.key(), span), at(entry.value(), span)))
+                                .toList(),
+                        mapping.layout(),
+                        span);
+        };
+    }
+
+    static Node value(ValueType type, String text) throws DocumentException {
         return switch (type) {
             case One one -> new Scalar(text, Scalars.look(one));
             case Many many
@@ -295,7 +324,7 @@ public final class EntityCells {
         return false;
     }
 
-    private static Mapping set(Mapping mapping, String key, @Nullable Node value) {
+    private static Mapping set(Mapping mapping, String key, @Nullable Node value, Span span) {
         List<Entry> entries = new ArrayList<>();
         boolean there = false;
         for (Entry entry : mapping.entries()) {
@@ -307,9 +336,9 @@ public final class EntityCells {
             }
         }
         if (value != null && !there) {
-            entries.add(new Entry(new Scalar(key, Look.TEXT), value));
+            entries.add(new Entry(new Scalar(key, Look.TEXT, span), value));
         }
-        return new Mapping(entries, Layout.COMPACT, Span.NONE);
+        return new Mapping(entries, Layout.COMPACT, mapping.span());
     }
 
     private static Mapping empty() {

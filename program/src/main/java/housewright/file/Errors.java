@@ -14,6 +14,19 @@ final class Errors {
     /** How many are kept to be sorted before the first are listed; further ones are only counted. */
     private static final int MOST_KEPT = 1_000;
 
+    private final int mostKept;
+    private final int mostListed;
+
+    Errors() {
+        this(MOST_KEPT, MOST_LISTED);
+    }
+
+    /** @param mostListed more than usual, for whoever has to tell each of many rows what is wrong with it */
+    Errors(int mostKept, int mostListed) {
+        this.mostKept = mostKept;
+        this.mostListed = mostListed;
+    }
+
     /** The nearest word is looked for only where the error is listed. */
     private record Draft(
             Span span,
@@ -32,7 +45,7 @@ final class Errors {
 
     /** Whether a further one need not be worded, only {@linkplain #count counted}. */
     boolean isFull() {
-        return drafts.size() >= MOST_KEPT;
+        return drafts.size() >= mostKept;
     }
 
     void count() {
@@ -61,9 +74,10 @@ final class Errors {
         drafts.sort(Comparator.<Draft>comparingInt(draft -> draft.span().line())
                 .thenComparingInt(draft -> draft.span().column()));
         List<FileError> errors = new ArrayList<>();
-        for (Draft draft : drafts.subList(0, Math.min(drafts.size(), MOST_LISTED))) {
+        for (Draft draft : drafts.subList(0, Math.min(drafts.size(), mostListed))) {
             String word = draft.word();
-            String nearest = word == null ? null : Nearest.find(word, draft.candidates());
+            boolean sought = word != null && errors.size() < MOST_LISTED; // looking for the nearest takes long
+            String nearest = word == null || !sought ? null : Nearest.find(word, draft.candidates());
             errors.add(new FileError(
                     file,
                     draft.span().line(),

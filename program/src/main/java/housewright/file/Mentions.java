@@ -232,6 +232,15 @@ public final class Mentions {
     /** A task's id with what it is about renamed; empty where that is gone, null where it is about something else. */
     private @Nullable List<String> workedOut(String task) {
         TaskKind.Named named = TaskKind.find(task).orElse(null);
+        TaskKind.Where where = named == null
+                ? null
+                : named.where((in, id) -> Sections.of(project, in).containsKey(id)).orElse(null);
+        if (where != null && section.equals(where.section())) {
+            String name = renaming.of(where.id());
+            return where.id().equals(name)
+                    ? null
+                    : name == null ? List.of() : List.of(named.renamed(where, name));
+        }
         if (named == null
                 || !section.equals(named.kind().section())
                 || !Sections.of(project, section).containsKey(named.about())) {

@@ -43,7 +43,7 @@ sealed interface Node {
     record Sequence(List<Node> items, Layout layout, Span span) implements Node {
         @Override
         public String found() {
-            return items.isEmpty() ? "an empty list" : "a list";
+            return items.isEmpty() ? "an empty list" : "the list " + Shown.of(this);
         }
     }
 
@@ -52,7 +52,7 @@ sealed interface Node {
     record Mapping(List<Entry> entries, Layout layout, Span span) implements Node {
         @Override
         public String found() {
-            return entries.isEmpty() ? "an empty mapping" : "a mapping";
+            return entries.isEmpty() ? "an empty mapping" : "the mapping " + Shown.of(this);
         }
 
         @Nullable

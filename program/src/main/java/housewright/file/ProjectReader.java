@@ -5,9 +5,11 @@ import housewright.file.Node.Mapping;
 import housewright.file.Node.Scalar;
 import housewright.model.Library;
 import housewright.model.Project;
+import housewright.sheet.SheetReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Reads project files. */
@@ -18,13 +20,17 @@ public final class ProjectReader {
     private ProjectReader() {}
 
     /**
-     * Reads a file: as JSON where its name ends in {@code .json} or it begins as a JSON object does, else as YAML.
+     * Reads a file: as a workbook where it begins as one, as JSON where its name ends in {@code .json} or it begins as a
+     * JSON object does, else as YAML.
      *
      * @param fileName for errors, and for its ending
-     * @param bytes at most 16 MB of UTF-8
+     * @param bytes at most 16 MB of UTF-8, or a workbook that {@link ProjectBook} has written
      */
     public static ReadResult read(String fileName, byte[] bytes, Library library) {
         try {
+            if (SheetReader.isWorkbook(bytes)) {
+                return read(fileName, ProjectBook.read(bytes), library, ProjectWriter::yaml);
+            }
             return read(fileName, Documents.decode(bytes), library);
         } catch (DocumentException e) {
             return new ReadResult.Refused(List.of(e.error(fileName)));
@@ -49,6 +55,13 @@ public final class ProjectReader {
                     : new DocumentException(
                             root.span().line(), root.span().column(), root.found(), Documents.BEGINNING);
         }
+        return read(fileName, document, library, project -> text);
+    }
+
+    /** @param text that the project is known by from now on */
+    private static ReadResult read(
+            String fileName, Mapping document, Library library, Function<Project, String> text)
+            throws DocumentException {
         refuseOtherFormat(document);
         Errors errors = new Errors();
         Budget budget = new Budget();
@@ -56,7 +69,7 @@ public final class ProjectReader {
         Project project = binder.project(document);
         new References(project, library, binder, () -> document, errors, budget).check();
         return errors.isEmpty()
-                ? new ReadResult.Loaded(project, new SourceText(fileName, text, document))
+                ? new ReadResult.Loaded(project, new SourceText(fileName, text.apply(project), document))
                 : new ReadResult.Refused(errors.list(fileName));
     }
 
@@ -67,7 +80,15 @@ public final class ProjectReader {
      * @param name for the errors, in place of a file's
      */
     public static List<FileError> check(String name, Project project, Library library) {
-        Errors errors = new Errors();
+        return check(name, project, library, new Errors());
+    }
+
+    /** As above, with up to so many errors, for whoever has to tell each of many rows what is wrong with it. */
+    public static List<FileError> check(String name, Project project, Library library, int mostErrors) {
+        return check(name, project, library, new Errors(mostErrors, mostErrors));
+    }
+
+    private static List<FileError> check(String name, Project project, Library library, Errors errors) {
         Budget budget = new Budget();
         new References(project, library, new Binder(errors, budget), () -> ModelNodes.of(project), errors, budget)
                 .check();

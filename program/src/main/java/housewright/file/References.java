@@ -282,7 +282,8 @@ final class References {
             TaskKind.Named named = TaskKind.find(id).orElse(null);
             if (task.name() == null
                     && named != null
-                    && named.kind().section() != null) { // it changes one that is worked out
+                    && named.kind().section() != null
+                    && named.where(this::exists).isEmpty()) { // it changes one that is worked out
                 known(named.kind().section(), named.about(), "tasks", id);
             }
         });
@@ -334,7 +335,10 @@ final class References {
     private void task(String id, Object... path) {
         TaskKind.Named named = TaskKind.find(id).orElse(null);
         String section = named == null ? null : named.kind().section();
-        boolean workedOut = named != null && (section == null || exists(section, named.about()));
+        boolean workedOut = named != null
+                && (section == null
+                        || exists(section, named.about())
+                        || named.where(this::exists).isPresent());
         if (!workedOut) {
             known("tasks", id, path);
         }

@@ -13,6 +13,7 @@ import housewright.model.Model;
 import housewright.model.NamePattern;
 import housewright.model.Port;
 import housewright.model.Signal;
+import housewright.model.Ref.Address;
 import housewright.model.Types;
 import housewright.signal.Hop;
 import housewright.signal.Present;
@@ -263,6 +264,12 @@ public final class Lights {
     public static boolean takesDmx(Receiver receiver) {
         Model model = receiver.thing().model();
         return model != null && hasDmxInput(model);
+    }
+
+    /** A channel of DMX, or of a universe on the network. */
+    public static boolean isLight(Address at) {
+        String channel = at.spot().channel();
+        return "c".equals(channel) || Senders.universe(channel) != null;
     }
 
     /** The setting of a thing, or an empty one. */

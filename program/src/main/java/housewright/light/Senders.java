@@ -133,7 +133,7 @@ final class Senders {
         }
     }
 
-    private static @Nullable Integer universe(@Nullable String channel) {
+    static @Nullable Integer universe(@Nullable String channel) {
         if (channel == null || channel.length() < 2 || channel.length() > 6 || channel.charAt(0) != 'u') {
             return null;
         }

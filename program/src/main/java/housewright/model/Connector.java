@@ -64,6 +64,14 @@ public enum Connector implements Word {
         };
     }
 
+    /** It is made for mains and for nothing else. */
+    public boolean isMains() {
+        return switch (this) {
+            case C13, C14, C19, C20, MAINS_PLUG, MAINS_SOCKET, MAINS_INLET_LOCKING -> true;
+            default -> false;
+        };
+    }
+
     @Override
     public String word() {
         return word;

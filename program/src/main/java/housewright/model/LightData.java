@@ -22,7 +22,10 @@ public record LightData(
         @Doc("Gives white from warm to cold, and no other colour")
         boolean tunableWhite,
 
-        @Doc("Needs a dimmer") boolean dimmed) {
+        @Doc("Needs a dimmer") boolean dimmed,
+
+        @Doc("Its address can be set from the floor, over the cable (RDM, ANSI E1.20)") @Nullable
+        Boolean rdm) {
     public LightData {
         modes = Ordered.copy(modes);
     }

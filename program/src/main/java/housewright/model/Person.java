@@ -10,10 +10,15 @@ public record Person(
         List<String> skills,
         List<Free> free,
         @Doc("Free for work from afar") List<Free> remote,
+
+        @Doc("Stays of somebody who travels to the job; without any, all free times count")
+        List<Stay> visits,
+
         Remarks remarks) {
     public Person {
         skills = List.copyOf(skills);
         free = List.copyOf(free);
         remote = List.copyOf(remote);
+        visits = List.copyOf(visits);
     }
 }

@@ -23,6 +23,7 @@ public final class Shape {
     private final Model model;
     private final Map<String, Socket> sockets = new LinkedHashMap<>();
     private final Set<String> points = new LinkedHashSet<>();
+    private final Set<String> mains = new LinkedHashSet<>();
 
     private Shape(Model model) {
         this.model = model;
@@ -40,6 +41,27 @@ public final class Shape {
         for (NamePattern pattern : model.points()) {
             points.addAll(pattern.names());
         }
+        for (Socket socket : sockets.values()) {
+            Connector connector = socket.port().connector();
+            if (socket.port().signal() == Signal.MAINS || (connector != null && connector.isMains())) {
+                mains.add(socket.name());
+            }
+        }
+        while (!mains.isEmpty() && spreadMains()) {}
+    }
+
+    /** Along the ties, one step; false where it has come as far as they lead. */
+    private boolean spreadMains() {
+        boolean any = false;
+        for (Tie tie : model.ties()) {
+            for (Tie.Pair pair : tie.pairs()) {
+                if (mains.contains(pair.one()) || mains.contains(pair.other())) {
+                    any |= mains.add(pair.one());
+                    any |= mains.add(pair.other());
+                }
+            }
+        }
+        return any;
     }
 
     private static final Port PASSIVE = new Port(
@@ -61,6 +83,11 @@ public final class Shape {
 
     public Optional<Socket> findSocket(String name) {
         return Optional.ofNullable(sockets.get(name));
+    }
+
+    /** Mains is at this port: by its signal, its connector, or what it is tied to within a panel, such as an outlet. */
+    public boolean isMains(String socket) {
+        return mains.contains(socket);
     }
 
     public Set<String> points() {

@@ -1,11 +1,15 @@
 package housewright.model;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Kinds of work that the change from TODAY to TARGET implies. The id of such a task is the kind's word, a hyphen and the
  * id of what it is about, so that it stays the same whatever else changes: {@code pull-C501}, {@code prove-lectern-to-hall}.
+ * Like tasks that are done in one go at one place have the id of the place: {@code mount-at-rack-stage}; what tells them
+ * from others of the kind there comes behind it: {@code mount-at-rack-stage-later}.
  */
 public enum TaskKind implements Word {
     /** A file made beforehand. */
@@ -16,6 +20,8 @@ public enum TaskKind implements Word {
     PRINT_LABELS(null),
     /** A delivery unpacked and checked. */
     RECEIVE("orders"),
+    /** A hired thing fetched, and looked over. */
+    FETCH("equipment"),
     /** What a device holds is kept before it goes or is set otherwise. */
     COPY("equipment"),
     /** A cable that goes. */
@@ -59,6 +65,8 @@ public enum TaskKind implements Word {
     PROVE("feeds"),
     TRAIN("equipment"),
     REHEARSE("events"),
+    /** A hired thing taken back. */
+    RETURN("equipment"),
     /** The project's own. */
     OWN(null);
 
@@ -84,8 +92,62 @@ public enum TaskKind implements Word {
         return word() + "-" + about;
     }
 
+    /**
+     * @param place a place, or a room
+     * @param which what tells it from others of the kind there; may be empty
+     */
+    public String idAt(String place, String which) {
+        return id(AT + place + (which.isEmpty() ? "" : "-" + which));
+    }
+
+    /** The task of the end of a cable that is made off overhead, where the other is made off from the floor. */
+    public static String idUp(String cable) {
+        return TERMINATE.id(cable) + UP;
+    }
+
+    private static final String AT = "at-";
+    private static final String UP = "-up";
+
     /** What a worked-out task of an id is about. */
-    public record Named(TaskKind kind, String about) {}
+    public record Named(TaskKind kind, String about) {
+        /**
+         * What else it may be about: a place or room, or the cable whose end is up there.
+         *
+         * @param exists whether a section has an id
+         */
+        public Optional<Where> where(BiPredicate<String, String> exists) {
+            if (kind == TERMINATE && about.endsWith(UP)) {
+                String cable = about.substring(0, about.length() - UP.length());
+                if (exists.test("cables", cable)) {
+                    return Optional.of(new Where("cables", cable, UP));
+                }
+            }
+            if (!about.startsWith(AT)) {
+                return Optional.empty();
+            }
+            String rest = about.substring(AT.length());
+            for (int end = rest.length(); end > 0; end = rest.lastIndexOf('-', end - 1)) {
+                for (String section : List.of("places", "rooms")) {
+                    if (exists.test(section, rest.substring(0, end))) {
+                        return Optional.of(new Where(section, rest.substring(0, end), rest.substring(end)));
+                    }
+                }
+            }
+            return Optional.empty();
+        }
+
+        /** The same kind of task with the place, room or cable of another id. */
+        public String renamed(Where where, String id) {
+            return kind.id((where.section().equals("cables") ? "" : AT) + id + where.rest());
+        }
+    }
+
+    /**
+     * What an id that is not of one thing names.
+     *
+     * @param rest what follows it in the task's id
+     */
+    public record Where(String section, String id, String rest) {}
 
     /** The kind of task that an id would be worked out for, and of what; empty where it is nobody's but the project's. */
     public static Optional<Named> find(String id) {

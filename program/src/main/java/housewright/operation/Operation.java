@@ -4,6 +4,7 @@ import housewright.cable.Cabling;
 import housewright.cable.Line;
 import housewright.cable.Plug;
 import housewright.model.Control;
+import housewright.model.Equipment;
 import housewright.model.Kind;
 import housewright.model.Look;
 import housewright.model.Model;
@@ -12,12 +13,16 @@ import housewright.model.Port;
 import housewright.model.Project;
 import housewright.model.Ref;
 import housewright.model.Signal;
+import housewright.operation.PowerOrder.Step;
 import housewright.operation.Touch.How;
 import housewright.signal.Present;
+import housewright.signal.Signals;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -46,11 +51,16 @@ public final class Operation {
     private final Map<String, String> suppliedBy = new HashMap<>();
     private final Set<String> controlled = new HashSet<>();
 
+    private final Cabling cabling;
+    private final Signals signals;
     private @Nullable List<Touch> power;
+    private @Nullable PowerOrder order;
 
-    private Operation(Project project, Map<String, Present> things, Cabling cabling) {
+    private Operation(Project project, Map<String, Present> things, Cabling cabling, Signals signals) {
         this.project = project;
         this.things = things;
+        this.cabling = cabling;
+        this.signals = signals;
         for (Present each : things.values()) {
             Ref by = each.equipment().poweredBy();
             if (by != null && !by.isRange()) {
@@ -81,8 +91,43 @@ public final class Operation {
         }
     }
 
-    public static Operation of(Project project, Map<String, Present> things, Cabling cabling) {
-        return new Operation(project, things, cabling);
+    public static Operation of(Project project, Map<String, Present> things, Cabling cabling, Signals signals) {
+        return new Operation(project, things, cabling, signals);
+    }
+
+    /** What is switched on, in order: sources first, amplifiers and powered loudspeakers last; the light is not in it. */
+    public synchronized PowerOrder order() {
+        PowerOrder known = order;
+        if (known == null) {
+            known = findOrder();
+            order = known;
+        }
+        return known;
+    }
+
+    private PowerOrder findOrder() {
+        List<Touch> touches = power();
+        Set<String> byHand = new HashSet<>();
+        touches.forEach(touch -> byHand.add(touch.thing()));
+        Map<String, List<String>> mastersOf = new LinkedHashMap<>();
+        Map<String, Set<String>> wakenByMaster = new HashMap<>();
+        for (String thing : things.keySet()) {
+            List<String> above = masters(thing);
+            mastersOf.put(thing, above);
+            if (!byHand.contains(thing) && !above.isEmpty()) {
+                // the last switched on wakes it; of a chain that is the nearest, which the ones above it feed
+                wakenByMaster
+                        .computeIfAbsent(above.getFirst(), key -> new LinkedHashSet<>())
+                        .add(thing);
+            }
+        }
+        List<Step> steps = new ArrayList<>();
+        for (Touch touch : touches) {
+            Set<String> wakes = new LinkedHashSet<>(List.of(touch.thing()));
+            wakes.addAll(wakenByMaster.getOrDefault(touch.thing(), Set.of()));
+            steps.add(new Step(touch, Collections.unmodifiableSet(wakes)));
+        }
+        return Ordering.of(steps, new Waking(things, steps).musts(mastersOf, cabling, signals));
     }
 
     /** To start a service, in the order of the file, the light last. */
@@ -170,7 +215,9 @@ public final class Operation {
             List<String> above = ends ? masters(each.id()) : List.of();
             masters.addAll(above);
             boolean shutDown = SHUT_DOWN_FIRST.contains(model.kind());
-            if (isOnBattery(model)) {
+            if (model.kind() == Kind.PROGRAM) {
+                all.add(touch(each.id(), How.PROGRAM));
+            } else if (isOnBattery(model)) {
                 all.add(touch(each.id(), How.BATTERY));
             } else if (SWITCHED.contains(model.kind())
                     && takesMains(each)
@@ -253,9 +300,19 @@ public final class Operation {
     }
 
     private Touch touch(String id, How how) {
-        Present thing = things.get(id);
-        String at = thing == null ? null : thing.equipment().at();
+        String at = where(id, new HashSet<>());
         Place place = at == null ? null : project.venue().places().get(at);
         return new Touch(id, at, place == null ? null : place.room(), how, suppliedBy.get(id));
+    }
+
+    /** Its own place, else that of what it is a part of or runs on. */
+    private @Nullable String where(String id, Set<String> seen) {
+        Present thing = things.get(id);
+        if (thing == null || !seen.add(id)) {
+            return null;
+        }
+        Equipment equipment = thing.equipment();
+        String host = equipment.partOf() != null ? equipment.partOf() : equipment.runsOn();
+        return equipment.at() != null || host == null ? equipment.at() : where(host, seen);
     }
 }

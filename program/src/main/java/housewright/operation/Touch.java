@@ -24,6 +24,8 @@ public record Touch(
         SWITCH("power switch", "power switches"),
         /** One switch for everything behind it. */
         MASTER("switch for a group", "switches for groups"),
+        /** Opened on its computer. */
+        PROGRAM("program to open", "programs to open"),
         /** Batteries in, and on. */
         BATTERY("thing on batteries", "things on batteries"),
         /** A button that calls the light. */

@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** What is seen from where, in the rooms of a project at a moment. */
@@ -40,6 +41,10 @@ public final class Rooms {
     private final List<Present> things;
     private final Map<String, Place> places;
     private final List<Present> displays;
+    private final List<Place> talked;
+    private final List<Present> aimed;
+    /** Screens of both kinds, whether they hang or stand. */
+    private final List<Present> shown;
     private final Map<String, List<Sight>> sights = new LinkedHashMap<>();
     private final Map<String, Seating> seating = new LinkedHashMap<>();
 
@@ -54,6 +59,17 @@ public final class Rooms {
         this.places = types.project().venue().places();
         this.displays = this.things.stream()
                 .filter(each -> each.model() != null && each.model().kind() == Kind.DISPLAY)
+                .toList();
+        this.talked = this.things.stream()
+                .filter(Rooms::isTalkedInto)
+                .flatMap(each -> Stream.ofNullable(place(each)))
+                .toList();
+        this.aimed =
+                this.things.stream().filter(each -> aimed(each) != null).toList();
+        this.shown = this.things.stream()
+                .filter(each -> each.model() != null
+                        && (each.model().kind() == Kind.PROJECTION_SCREEN
+                                || each.model().kind() == Kind.DISPLAY))
                 .toList();
         Map<String, Room> rooms = types.project().venue().rooms();
         for (Room room : rooms.values()) {
@@ -95,10 +111,9 @@ public final class Rooms {
                 }
             }
         }
-        for (Present thing : things) {
-            Place place = place(thing);
-            SpacePoint at = place == null ? null : place.at();
-            if (place != null && at != null && isTalkedInto(thing) && stands(place, room)) {
+        for (Place place : talked) {
+            SpacePoint at = place.at();
+            if (at != null && stands(place, room)) {
                 Point point = point(at);
                 if (!Plan.contains(seats, point)) {
                     all.putIfAbsent(
@@ -128,7 +143,10 @@ public final class Rooms {
         return new Point(at.x().metres(), at.y().metres());
     }
 
-    /** Where somebody works: places with an operator, and those where a desk stands free. In the order of the file. */
+    /**
+     * Where somebody works: places with an operator, those where a desk stands free, and racks in another room that a desk
+     * which is not made for one is in. In the order of the file.
+     */
     public synchronized List<Workplace> workplaces() {
         List<Workplace> known = workplaces;
         if (known == null) {
@@ -143,8 +161,9 @@ public final class Rooms {
         for (Present thing : things) {
             Place place = place(thing);
             Model model = thing.model();
-            if (place != null && place.rack() == null && place.hang() == null && model != null) {
-                if (model.kind() == Kind.MIXER) {
+            if (place != null && place.hang() == null && model != null && model.kind() == Kind.MIXER) {
+                // one that is made for a rack is worked from elsewhere, one that is not wants somebody at it
+                if (place.rack() == null || (model.rack() == null && elsewhere(place) != null)) {
                     desks.computeIfAbsent(place.id(), key -> new ArrayList<>()).add(thing.id());
                 }
             }
@@ -269,12 +288,8 @@ public final class Rooms {
     /** The one room that all microphones are in, where it is not that of the place. */
     private @Nullable String elsewhere(Place place) {
         Set<String> rooms = new LinkedHashSet<>();
-        for (Present thing : things) {
-            Place at = place(thing);
-            if (at != null
-                    && at.room() != null
-                    && isTalkedInto(thing)
-                    && !at.id().equals(place.id())) {
+        for (Place at : talked) {
+            if (at.room() != null && !at.id().equals(place.id())) {
                 rooms.add(at.room());
             }
         }
@@ -307,7 +322,7 @@ public final class Rooms {
 
     private List<Picture> pictures(String room) {
         List<Picture> all = new ArrayList<>();
-        for (Present thing : things) {
+        for (Present thing : shown) {
             Model model = thing.model();
             Place place = place(thing);
             if (model == null || place == null || !room.equals(place.room()) || place.at() == null) {
@@ -468,7 +483,7 @@ public final class Rooms {
         List<SeatLight> all = new ArrayList<>();
         for (Seating seats : seating.values()) {
             List<Seating.Seat> tried = seats.seats();
-            for (Present thing : things) {
+            for (Present thing : aimed) {
                 SpacePoint hangs = aimed(thing);
                 SpacePoint aim = aim(thing);
                 LightData light = thing.model() == null ? null : thing.model().light();

@@ -41,7 +41,13 @@ final class Joinable {
             Piece piece,
             Socket socket,
             @Nullable Port port,
-            boolean panel) {}
+            boolean panel) {
+        /** Terminals behind an outlet say nothing of themselves, and are not to be touched. */
+        boolean isPanelsMains() {
+            Layout layout = piece.layout();
+            return panel && layout != null && layout.shape.isMains(socket.name());
+        }
+    }
 
     private final SignalGraph graph;
     private final Types types;
@@ -197,6 +203,9 @@ final class Joinable {
         if (asked.socket().port().connector() == Connector.NONE) {
             return said + " has no socket.";
         }
+        if (asked.isPanelsMains()) {
+            return said + " is mains in a panel, wired by a licensed electrician: nothing is offered for it.";
+        }
         if (port == null) {
             return null;
         }
@@ -222,7 +231,9 @@ final class Joinable {
     private @Nullable JoinOffer offer(Seen asked, Seen other) {
         Port one = asked.port();
         Port two = other.port();
-        if ((one == null && two == null) || other.socket().port().connector() == Connector.NONE) {
+        if ((one == null && two == null)
+                || other.socket().port().connector() == Connector.NONE
+                || other.isPanelsMains()) {
             return null;
         }
         Port known = one == null ? two : one;

@@ -76,7 +76,7 @@ final class Layout {
 
     private final Map<Spot, Integer> arriving = new HashMap<>();
     private final Map<Spot, Integer> leaving = new HashMap<>();
-    private @Nullable Set<Long> allowed;
+    private volatile @Nullable Set<Long> allowed;
 
     Layout(Model model) {
         this.model = model;

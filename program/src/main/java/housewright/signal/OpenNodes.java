@@ -182,6 +182,7 @@ final class OpenNodes {
 
     /** What leaves one port arrives at the other. */
     private void join(Link link, Map<PortKey, Set<Carried>> carried) {
+        boolean intoPassive = isPassive(link.other());
         for (Carried each : carried.getOrDefault(link.one(), Set.of())) {
             int from = node(link.one(), each, Side.LEAVING);
             if (from < 0) {
@@ -191,11 +192,11 @@ final class OpenNodes {
                 if (!each.channel().equals(taken.channel()) || !agree(each, taken)) {
                     continue;
                 }
-                int to = node(link.other(), isPassive(link.other()) ? each : taken, Side.ARRIVING);
+                int to = node(link.other(), intoPassive ? each : taken, Side.ARRIVING);
                 if (to >= 0) {
                     graph.edges.add(from, to, 0, 0, link.cause());
                 }
-                if (isPassive(link.other())) {
+                if (intoPassive) {
                     break;
                 }
             }

@@ -27,7 +27,7 @@ public record Present(Equipment equipment, @Nullable Shape shape) {
     }
 
     /** All that is there, by id, in the order of the file. */
-    public static Map<String, Present> all(Types types, Moment moment) {
+    public static Map<String, Present> all(Types types, Moment moment, Layouts layouts) {
         Map<String, Present> all = new LinkedHashMap<>();
         Map<String, Shape> shapes = new HashMap<>();
         for (Equipment each : types.project().equipment().values()) {
@@ -37,7 +37,7 @@ public record Present(Equipment equipment, @Nullable Shape shape) {
                         ? null
                         : shapes.computeIfAbsent(
                                 now.model(),
-                                id -> types.findModel(id).map(Shape::of).orElse(null));
+                                id -> types.findModel(id).map(layouts::shape).orElse(null));
                 all.put(now.id(), new Present(now, shape));
             }
         }

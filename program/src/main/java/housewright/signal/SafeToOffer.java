@@ -105,7 +105,9 @@ final class SafeToOffer {
                 .map(Socket::port)
                 .map(each -> each.signal())
                 .orElse(null);
-        return signal != null ? !LEFT_TO_PEOPLE.contains(signal) : !carriesThem(graph, piece, end);
+        return signal != null
+                ? !LEFT_TO_PEOPLE.contains(signal)
+                : !layout.shape.isMains(end.spot().name()) && !carriesThem(graph, piece, end);
     }
 
     /** A passive port carries a loudspeaker line or mains. */

@@ -48,7 +48,12 @@ public final class Signals {
     }
 
     public static Signals of(Project project, Library library, Moment moment) {
-        return new Signals(project, new Types(project, library), moment, new Layouts(), false, new Work());
+        return of(new Types(project, library), moment, new Layouts());
+    }
+
+    /** @param layouts what is known of types already; what is found of others is added to it */
+    public static Signals of(Types types, Moment moment, Layouts layouts) {
+        return new Signals(types.project(), types, moment, layouts, false, new Work());
     }
 
     /** The same question on a changed project, with what is known of its types kept. */
@@ -154,6 +159,14 @@ public final class Signals {
                 .map(pair -> new Prover(graph, true).prove(asked, pair))
                 .filter(proof -> !proof.hops().isEmpty())
                 .findFirst();
+    }
+
+    /**
+     * How signal gets to a point or to an arriving channel: for each place where one could begin, be it a source or a
+     * socket with nothing in it, a way of the fewest hops; the fewest first.
+     */
+    public List<List<Hop>> waysInto(Address place) {
+        return new Upstream(graph).ways(place);
     }
 
     /** The way to where a pair stops; empty where it does not begin, and where the pair has a path. */

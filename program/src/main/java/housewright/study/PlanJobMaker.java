@@ -4,6 +4,7 @@ import housewright.model.Free;
 import housewright.model.Order;
 import housewright.model.Project;
 import housewright.model.RoomCondition;
+import housewright.model.Stay;
 import housewright.model.TaskKind;
 import housewright.model.Types;
 import housewright.plan.Condition;
@@ -21,8 +22,11 @@ import housewright.plan.Promise;
 import housewright.plan.Site;
 import housewright.plan.Task;
 import housewright.plan.Timing;
+import housewright.plan.Tool;
+import housewright.plan.Visit;
 import housewright.plan.Window;
 import housewright.signal.FeedProof;
+import housewright.unit.TimeSpan;
 import housewright.work.Work;
 import housewright.work.WorkTask;
 import java.time.LocalDate;
@@ -30,6 +34,7 @@ import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -47,6 +52,9 @@ final class PlanJobMaker {
     /** Where no room is named. */
     static final String BUILDING = "building";
 
+    /** The skill of whoever lends a hand with anything. */
+    private static final String GENERAL = "general";
+
     private static final int TICK = 5; // many tasks are of five minutes: on a coarser grid they would add up to days
     private static final int MOST_DAYS = 1000;
 
@@ -57,6 +65,15 @@ final class PlanJobMaker {
     private static final double LATE_CHANCE = 0.2;
 
     private static final int LATE_DAYS = 7;
+
+    private static final int HALF_AN_HOUR = 30;
+
+    /** Between the ids of hires that are wanted at once; no id of the project has it. */
+    static final String TOGETHER = "+";
+
+    /** What could leave the room in pieces. */
+    private static final Set<TaskKind> RISKY =
+            EnumSet.of(TaskKind.TAKE_OUT, TaskKind.STRIKE, TaskKind.MOVE, TaskKind.REPLUG, TaskKind.POWER);
 
     /** Work that can be heard in the room. */
     private static final Set<TaskKind> LOUD = EnumSet.of(
@@ -78,6 +95,18 @@ final class PlanJobMaker {
     private final LocalDate from;
     private final LocalDate firstDay;
     private final int days;
+    /** Hires that some task wants together with another. */
+    private final Set<String> shared = new LinkedHashSet<>();
+
+    /** The first service on the new system, which the job must be ready for. */
+    private final housewright.model.@Nullable Event firstService;
+
+    /** Who has time on site when that is over. */
+    private final List<housewright.model.Person> afterwards;
+
+    /** Minute from which nothing is taken apart until the first service is over; {@link Timing#NO_DUE} for none. */
+    private final int freeze;
+
     private final Set<String> assumed = new LinkedHashSet<>();
 
     PlanJobMaker(Types types, Work work, List<FeedProof> today, LocalDate from) {
@@ -102,6 +131,21 @@ final class PlanJobMaker {
         }
         firstDay = known.getFirst();
         days = Math.clamp(ChronoUnit.DAYS.between(firstDay, known.getLast()) + 1, 1, MOST_DAYS);
+        work.tasks().stream()
+                .filter(task -> task.hires().size() > 1 && !task.remote())
+                .forEach(task -> shared.addAll(task.hires()));
+        firstService = project.events().values().stream()
+                .filter(event -> event.deadline() && event.from() != null && event.to() != null)
+                .min(Comparator.comparing(event -> Objects.requireNonNull(event.from())))
+                .orElse(null);
+        afterwards = freeAfterwards();
+        freeze = work.tasks().stream()
+                .filter(task -> task.kind() == TaskKind.REHEARSE && task.event() != null)
+                .map(task -> project.events().get(task.event()))
+                .flatMap(held -> Stream.ofNullable(held == null ? null : window(held)))
+                .mapToInt(Window::from)
+                .min()
+                .orElse(Timing.NO_DUE);
     }
 
     PlanJob make() {
@@ -117,8 +161,8 @@ final class PlanJobMaker {
                 days,
                 TICK,
                 people,
-                project.hires().values().stream().map(this::hire).toList(),
-                List.of(),
+                hires(),
+                tools(),
                 places(services),
                 project.orders().values().stream().map(this::delivery).toList(),
                 project.events().values().stream()
@@ -161,7 +205,35 @@ final class PlanJobMaker {
                 windows(person.free()),
                 windows(person.remote()),
                 Limits.USUAL,
-                List.of());
+                person.visits().stream()
+                        .flatMap(stay -> Stream.ofNullable(visit(person, stay)))
+                        .toList());
+    }
+
+    /** The days of a stay; null where it lies beyond what is planned, or ends before it begins. */
+    private @Nullable Visit visit(housewright.model.Person person, Stay stay) {
+        if (stay.to().isBefore(stay.from())) {
+            assumed.add("A visit of " + person.id() + " ends on " + stay.to() + ", before it begins on " + stay.from()
+                    + ", and is left out.");
+            return null;
+        }
+        int first = day(stay.from());
+        int last = day(stay.to());
+        return last < 0 || first >= days
+                ? null
+                : new Visit(
+                        Math.max(first, 0),
+                        Math.min(last, days - 1),
+                        first < 0 ? 0 : minutes(stay.wayThere()),
+                        last >= days ? 0 : minutes(stay.wayBack()));
+    }
+
+    private int day(LocalDate date) {
+        return (int) ChronoUnit.DAYS.between(firstDay, date);
+    }
+
+    private static int minutes(@Nullable TimeSpan span) {
+        return span == null ? 0 : (int) Math.ceil(span.seconds() / 60);
     }
 
     private List<Window> windows(List<Free> times) {
@@ -199,6 +271,44 @@ final class PlanJobMaker {
             }
         }
         return united;
+    }
+
+    /** Those of the project, and those that some task wants at once, which can be had on the days of all. */
+    private List<Hire> hires() {
+        Map<String, Hire> hires = new LinkedHashMap<>();
+        project.hires().values().forEach(hire -> hires.put(hire.id(), hire(hire)));
+        for (WorkTask task : work.tasks()) {
+            if (task.hires().size() > 1 && !task.remote()) {
+                hires.computeIfAbsent(together(task), id -> {
+                    List<Hire> each = task.hires().stream()
+                            .map(one -> Objects.requireNonNull(hires.get(one)))
+                            .toList();
+                    Set<Integer> offered = new TreeSet<>(each.getFirst().days());
+                    each.forEach(one -> offered.retainAll(one.days()));
+                    return new Hire(
+                            id,
+                            String.join(" and ", each.stream().map(Hire::name).toList()),
+                            offered,
+                            each.getFirst().skill());
+                });
+            }
+        }
+        return List.copyOf(hires.values());
+    }
+
+    private static String together(WorkTask task) {
+        return String.join(TOGETHER, task.hires());
+    }
+
+    /** Whoever has two hires at once has each of them: there is one of each. */
+    private List<Tool> tools() {
+        return shared.stream().map(id -> new Tool(id, id, 1)).toList();
+    }
+
+    private Map<String, Integer> uses(WorkTask task) {
+        Map<String, Integer> uses = new LinkedHashMap<>();
+        task.hires().stream().filter(shared::contains).forEach(id -> uses.put(id, 1));
+        return uses;
     }
 
     private Hire hire(housewright.model.Hire hire) {
@@ -275,10 +385,6 @@ final class PlanJobMaker {
                 task.event() == null ? null : project.events().get(task.event());
         Window at = held == null ? null : window(held);
         int count = Math.max(task.crew(), task.who().size());
-        if (task.hires().size() > 1) {
-            assumed.add("Task " + task.id() + " wants " + String.join(" and ", task.hires()) + " at once: only "
-                    + task.hires().getFirst() + " is planned for.");
-        }
         if (!task.unordered().isEmpty()) {
             assumed.add("What tasks use and no order has (such as "
                     + task.unordered().getFirst() + ") is planned as if it were there.");
@@ -289,22 +395,96 @@ final class PlanJobMaker {
                 task.kind().word(),
                 !task.mayWait(),
                 at != null ? Length.of(round(at.length())) : length(task),
-                new Crew(count, task.skills(), task.who()),
+                new Crew(count, skills(task), task.who()),
                 at != null ? Site.ANYWHERE : site(task),
                 task.remote() || at != null || task.hires().isEmpty()
                         ? Means.NONE
-                        : new Means(task.hires().getFirst(), Map.of()),
-                new Timing(task.after(), task.deliveries(), 0, due(task, at), at == null ? null : at.from()));
+                        : new Means(together(task), uses(task)),
+                new Timing(
+                        after(task),
+                        task.deliveries(),
+                        waits(task) ? firstServiceOver() : 0,
+                        due(task, at),
+                        at == null ? null : at.from()));
+    }
+
+    /** What asks for nothing else asks for somebody who does anything, where the project says who that is. */
+    private List<String> skills(WorkTask task) {
+        boolean anybody = project.people().values().stream()
+                .noneMatch(person -> person.skills().contains(GENERAL));
+        return !task.skills().isEmpty() || !task.who().isEmpty() || task.event() != null || anybody
+                ? task.skills()
+                : List.of(GENERAL);
     }
 
     /** What is done from afar before the visit is due when its first day on site begins, where somebody has time from afar. */
     private int due(WorkTask task, @Nullable Window at) {
+        if (waits(task)) {
+            return days * Job.DAY;
+        }
+        if (isFrozen(task)) {
+            return freeze;
+        }
         LocalDate site = SiteDays.first(project);
         boolean anybody = project.people().values().stream()
                 .anyMatch(person -> !person.remote().isEmpty());
         return task.beforehand() && task.remote() && at == null && site != null && anybody
                 ? minute(site.atStartOfDay())
                 : Timing.NO_DUE;
+    }
+
+    // ---- a way back: the old stays until the first service has passed, and nothing is touched after the rehearsal ----
+
+    /** Nothing new waits for it, and those who can do it have time for it after the first service, and what is hired for it. */
+    private boolean waits(WorkTask task) {
+        return task.mayWait()
+                && afterwards.size() >= Math.max(task.crew(), 1)
+                && task.skills().stream()
+                        .allMatch(skill -> afterwards.stream()
+                                .anyMatch(person -> person.skills().contains(skill)))
+                && task.who().stream()
+                        .allMatch(id -> afterwards.stream()
+                                .anyMatch(person -> person.id().equals(id)))
+                && task.hires().stream()
+                        .allMatch(id -> hire(Objects.requireNonNull(project.hires().get(id))).days().stream()
+                                .anyMatch(day -> day * Job.DAY >= firstServiceOver()));
+    }
+
+    /** Who is free on site for half an hour or more after the first service. */
+    private List<housewright.model.Person> freeAfterwards() {
+        int over = firstServiceOver();
+        return over == 0
+                ? List.of()
+                : project.people().values().stream()
+                        .filter(person -> windows(person.free()).stream()
+                                .anyMatch(free -> free.to() - Math.max(over, free.from()) >= HALF_AN_HOUR))
+                        .toList();
+    }
+
+    private int firstServiceOver() {
+        return firstService == null || firstService.to() == null ? 0 : minute(firstService.to());
+    }
+
+    /** What takes something apart or moves it: never between the rehearsal and the service that it is for. */
+    private boolean isFrozen(WorkTask task) {
+        return freeze != Timing.NO_DUE && task.event() == null && isRisky(task);
+    }
+
+    private static boolean isRisky(WorkTask task) {
+        return !task.takesApart().isEmpty() || task.does().stream().anyMatch(RISKY::contains);
+    }
+
+    /** A rehearsal without a time of its own comes after all that it is not to be spoilt by. */
+    private List<String> after(WorkTask task) {
+        if (task.kind() != TaskKind.REHEARSE || task.event() != null) {
+            return task.after();
+        }
+        Set<String> after = new LinkedHashSet<>(task.after());
+        Set<String> behind = new HashSet<>(work.downstream(List.of(task.id())));
+        work.tasks().stream()
+                .filter(each -> isRisky(each) && !waits(each) && !behind.contains(each.id()))
+                .forEach(each -> after.add(each.id()));
+        return List.copyOf(after);
     }
 
     private static int round(int minutes) {
@@ -317,11 +497,14 @@ final class PlanJobMaker {
                 Math.clamp(task.takes().least(), 1, likely),
                 likely,
                 Math.max(likely, task.takes().most()),
-                likely > LONG);
+                likely > LONG || (task.mayPause() && likely > ROUND));
     }
 
     /** Longer than half a working day: nobody does it without laying it down. */
     private static final int LONG = 240;
+
+    /** What can be left and taken up again, such as a round of like tasks, is, where it is longer than this. */
+    private static final int ROUND = 90;
 
     private Site site(WorkTask task) {
         if (task.remote()) {
@@ -361,9 +544,9 @@ final class PlanJobMaker {
             task.takesApart()
                     .forEach(feed ->
                             apart.computeIfAbsent(feed, each -> new HashSet<>()).add(task.id()));
-            if (task.proves() != null) {
-                proven.computeIfAbsent(task.proves(), each -> new HashSet<>()).add(task.id());
-            }
+            task.proves()
+                    .forEach(feed ->
+                            proven.computeIfAbsent(feed, each -> new HashSet<>()).add(task.id()));
         }
         Set<String> working = new HashSet<>();
         today.stream()

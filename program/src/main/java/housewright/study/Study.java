@@ -30,6 +30,7 @@ import housewright.picture.Pictures;
 import housewright.power.Supplies;
 import housewright.room.Rooms;
 import housewright.signal.FeedProof;
+import housewright.signal.Layouts;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
 import housewright.signal.Present;
@@ -59,6 +60,7 @@ public final class Study implements Evidence {
     private final Moment moment;
     private final List<Rule> rules;
     private final Map<Moment, Study> byMoment;
+    private final Layouts layouts;
     private final Once<Map<String, Present>> things;
     private final Once<Signals> signals;
     private final Once<Cabling> cabling;
@@ -79,16 +81,22 @@ public final class Study implements Evidence {
 
     /** @param alike one of the same design, whose answers that rest on the design alone are taken over; null for none */
     private Study(
-            Types types, Moment moment, List<Rule> rules, Map<Moment, Study> byMoment, @Nullable Study alike) {
+            Types types,
+            Moment moment,
+            List<Rule> rules,
+            Map<Moment, Study> byMoment,
+            Layouts layouts,
+            @Nullable Study alike) {
         this.types = types;
         this.moment = moment;
         this.rules = rules;
         this.byMoment = byMoment;
+        this.layouts = layouts;
         this.alike = alike;
         if (alike == null) {
             this.mends = new ConcurrentHashMap<>();
-            this.things = new Once<>(() -> Present.all(types, moment));
-            this.signals = new Once<>(() -> Signals.of(types.project(), types.library(), moment));
+            this.things = new Once<>(() -> Present.all(types, moment, layouts));
+            this.signals = new Once<>(() -> Signals.of(types, moment, layouts));
             this.cabling = new Once<>(() -> Cabling.of(types, things.get(), moment));
             this.pictures = new Once<>(() -> Pictures.of(types, things.get(), signals()));
             this.networks = new Once<>(() -> Networks.of(types, things.get(), signals(), cabling()));
@@ -96,7 +104,7 @@ public final class Study implements Evidence {
             this.lights = new Once<>(() -> Lights.of(types, things.get(), signals(), cabling()));
             this.supplies = new Once<>(() -> Supplies.of(types, things.get(), cabling(), networks()));
             this.rooms = new Once<>(() -> Rooms.of(types, things.get()));
-            this.operation = new Once<>(() -> Operation.of(project(), things.get(), cabling()));
+            this.operation = new Once<>(() -> Operation.of(project(), things.get(), cabling(), signals()));
             this.work = new Once<>(() -> {
                 Study before = at(Moment.today());
                 return Work.of(types, before.cabling(), cabling(), before.proofs(), proofs());
@@ -134,8 +142,12 @@ public final class Study implements Evidence {
     }
 
     static Study of(Project project, Library library, List<Rule> rules) {
+        return of(new Types(project, library), rules, new Layouts());
+    }
+
+    private static Study of(Types types, List<Rule> rules, Layouts layouts) {
         Map<Moment, Study> byMoment = new ConcurrentHashMap<>();
-        Study target = new Study(new Types(project, library), Moment.target(), rules, byMoment, null);
+        Study target = new Study(types, Moment.target(), rules, byMoment, layouts, null);
         byMoment.put(target.moment, target);
         return target;
     }
@@ -143,12 +155,14 @@ public final class Study implements Evidence {
     @Override
     public Study at(Moment other) {
         return byMoment.computeIfAbsent(
-                other, each -> new Study(types, each, rules, byMoment, alike == null ? null : alike.at(each)));
+                other,
+                each -> new Study(types, each, rules, byMoment, layouts, alike == null ? null : alike.at(each)));
     }
 
     /** What becomes of it with another content of the project, at the same moment. */
     public Study with(Project changed) {
-        return of(changed, types.library(), rules).at(moment);
+        Types other = new Types(changed, types.library());
+        return of(other, rules, layouts.keptFor(other)).at(moment);
     }
 
     /**
@@ -157,17 +171,14 @@ public final class Study implements Evidence {
      */
     public Study after(Project edited) {
         boolean sameDesign = Change.between(project(), edited).stream().allMatch(Study::leavesTheDesign);
+        Types other = new Types(edited, types.library());
         if (!sameDesign) {
-            return of(edited, types.library(), rules);
+            return of(other, rules, layouts.keptFor(other));
         }
         Study first = at(Moment.target());
         Map<Moment, Study> others = new ConcurrentHashMap<>();
         Study after = new Study(
-                new Types(edited, types.library()),
-                first.moment,
-                rules,
-                others,
-                first.alike == null ? first : first.alike);
+                other, first.moment, rules, others, layouts, first.alike == null ? first : first.alike);
         others.put(after.moment, after);
         return after;
     }

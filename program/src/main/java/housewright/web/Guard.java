@@ -1,5 +1,6 @@
 package housewright.web;
 
+import housewright.app.Role;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.ForbiddenResponse;
@@ -13,7 +14,6 @@ final class Guard {
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self';"
             + " img-src 'self' data: blob:; connect-src 'self'; form-action 'self'; frame-ancestors 'none';"
             + " base-uri 'none'";
-    private static final int DAYS_30 = 30 * 24 * 60 * 60;
     static final String TOKEN_FIELD = "token";
     private static final String TOKEN_HEADER = "X-Housewright-Token";
 
@@ -60,6 +60,10 @@ final class Guard {
         if (route.changes()) {
             fromOurPage(ctx, session);
         }
+        String cookie = cookie(ctx);
+        if (cookie != null && door.seeAgain(cookie)) {
+            remember(ctx, cookie);
+        }
         return session;
     }
 
@@ -91,7 +95,12 @@ final class Guard {
         return door.find(cookie(ctx)).isPresent();
     }
 
+    /** Of whoever asks; a viewer's for whoever is not known. */
+    Role role(Context ctx) {
+        return door.find(cookie(ctx)).map(session -> session.role).orElse(Role.VIEWER);
+    }
+
     void remember(Context ctx, String cookie) {
-        ctx.cookie(new Cookie(cookieName, cookie, "/", DAYS_30, false, true, null, SameSite.STRICT));
+        ctx.cookie(new Cookie(cookieName, cookie, "/", (int) Door.LONGEST_AWAY.toSeconds(), false, true, null, SameSite.STRICT));
     }
 }

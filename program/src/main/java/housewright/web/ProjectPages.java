@@ -175,7 +175,12 @@ final class ProjectPages {
 
     private static void undo(Visit visit) throws StoreException {
         OpenProject job = visit.job();
-        visit.settle(job, job.undo(visit.author()), "Undone");
+        String what = job.findToUndo(visit.author())
+                .map(revision -> ": " + revision.what().says())
+                .orElse("");
+        Session.Notice notice = Said.of(job.undo(visit.author()), "Undone" + what);
+        // beside these words Undo would take back the step before
+        visit.goBack(Visit.home(job), new Session.Notice(notice.words(), notice.trouble(), false));
     }
 
     private static void redo(Visit visit) throws StoreException {

@@ -44,7 +44,7 @@ final class QuestionPages {
         OpenProject job = visit.job();
         Now now = job.now();
         QuestionsPage page =
-                QuestionsPage.of(now, visit.today(), new PageLinks(Visit.home(job)), Visit.home(job) + "/photos/");
+                QuestionsPage.of(now, visit.today(), new PageLinks(Visit.home(job)), Visit.home(job));
         visit.show(
                 job,
                 now,
@@ -58,7 +58,17 @@ final class QuestionPages {
         Now now = job.now();
         String asks = visit.field("asks");
         if (asks.isEmpty()) {
-            visit.goOn(home(job), new Session.Notice("A question wants words.", true, false));
+            visit.goBack(home(job), new Session.Notice("A question wants words.", true, false));
+            return;
+        }
+        LocalDate due;
+        try {
+            due = date(visit.field("due"));
+        } catch (DateTimeParseException e) {
+            visit.goBack(
+                    home(job),
+                    new Session.Notice(
+                            "The day is written like 2027-03-21, not \"" + visit.field("due") + "\".", true, false));
             return;
         }
         String id = freeId(now);
@@ -67,7 +77,7 @@ final class QuestionPages {
                 orNull(visit.field("to")),
                 orNull(visit.field("about")),
                 asks,
-                date(visit.field("due")),
+                due,
                 null,
                 Remarks.NONE);
         List<Change> changes = List.of(new Change.Put(Section.QUESTIONS, id, question));
@@ -87,11 +97,7 @@ final class QuestionPages {
     }
 
     private static @Nullable LocalDate date(String text) {
-        try {
-            return text.isEmpty() ? null : LocalDate.parse(text);
-        } catch (DateTimeParseException e) {
-            throw Refused.wrong("The day must be written like 2027-03-21, and is \"" + text + "\".");
-        }
+        return text.isEmpty() ? null : LocalDate.parse(text);
     }
 
     private static void answer(Visit visit) throws StoreException, IOException {
@@ -141,7 +147,7 @@ final class QuestionPages {
                         + String.join(
                                 "; ",
                                 leftOut.stream()
-                                        .map(name -> name + " is no photo")
+                                        .map(name -> name + " is no photo, or not a whole one")
                                         .toList())
                         + ". JPEG, PNG and WebP are taken.",
                 true,
@@ -156,7 +162,8 @@ final class QuestionPages {
             content = in.readAllBytes();
         }
         Optional<Pictures> picture = Pictures.find(content);
-        if (picture.isEmpty()) {
+        Optional<byte[]> bare = picture.flatMap(kind -> BarePhoto.of(kind, content));
+        if (bare.isEmpty()) {
             return Optional.empty();
         }
         Attachment kept = visit.common
@@ -166,7 +173,7 @@ final class QuestionPages {
                         job.id(),
                         ProjectPages.plain(sent.filename()),
                         picture.get().mediaType,
-                        content,
+                        bare.get(),
                         visit.session.person,
                         visit.common.projects().clock().instant());
         return Optional.of(kept.id() + "." + picture.get().ending);

@@ -19,6 +19,8 @@ final class Routes {
                         HistoryPages.routes(),
                         SharingPages.routes(),
                         TablePages.routes(),
+                        PacketPages.routes(),
+                        SpreadsheetPages.routes(),
                         JoinPages.routes(),
                         SignalPages.routes(),
                         VenuePages.routes(),

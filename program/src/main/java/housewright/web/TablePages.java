@@ -55,7 +55,7 @@ final class TablePages {
                 Route.page(AT + "/rows", Need.LOOK, TablePages::rows),
                 Route.page(AT + "/choices", Need.LOOK, TablePages::choices),
                 Route.page(AT + "/details", Need.LOOK, TablePages::details),
-                Route.page(AT + "/paste", Need.LEAD, visit -> pasted(visit, "", List.of())),
+                Route.page(AT + "/paste", Need.LEAD, visit -> pasted(visit, "", List.of(), null)),
                 Route.change(AT + "/set", Need.LEAD, TablePages::set),
                 Route.change(AT + "/row", Need.LEAD, TablePages::row),
                 Route.change(AT + "/add", Need.LEAD, TablePages::add),
@@ -288,7 +288,13 @@ final class TablePages {
     }
 
     private static void read(Visit visit) throws StoreException {
-        pasted(visit, text(visit), fields(visit, "columns"));
+        pasted(visit, text(visit), fields(visit, "columns"), headed(visit));
+    }
+
+    /** Whether the first row is headings; null where nobody has said. */
+    private static @Nullable Boolean headed(Visit visit) {
+        String said = visit.field("head");
+        return said.isEmpty() ? null : said.equals("yes");
     }
 
     private static String text(Visit visit) {
@@ -299,8 +305,9 @@ final class TablePages {
         return text == null ? "" : text;
     }
 
-    private static Guess guess(Now now, Table table, String text, List<String> columns) {
-        Guess guess = ColumnGuess.of(now.study(), table, text);
+    private static Guess guess(
+            Now now, Table table, String text, List<String> columns, @Nullable Boolean headed) {
+        Guess guess = ColumnGuess.of(now.study(), table, text, headed);
         if (guess.rows().size() > Paste.MOST_ROWS) {
             throw Refused.wrong("These are " + guess.rows().size() + " rows, and a table takes up to " + Paste.MOST_ROWS
                     + " at once. Nothing was taken; paste them in parts.");
@@ -308,11 +315,12 @@ final class TablePages {
         return columns.size() == guess.columns().size() ? guess.with(columns) : guess;
     }
 
-    private static void pasted(Visit visit, String text, List<String> columns) throws StoreException {
+    private static void pasted(Visit visit, String text, List<String> columns, @Nullable Boolean headed)
+            throws StoreException {
         OpenProject job = visit.job();
         Table table = table(visit);
         Now now = job.now();
-        Guess guess = guess(now, table, text, columns);
+        Guess guess = guess(now, table, text, columns, headed);
         Paste.Pasted pasted = Paste.read(now.study(), table, guess);
         TablePage.Pasted page = TableDetails.pasted(
                 Visit.home(job) + "/table/" + table.key(), now.revision(), table, text, guess, pasted);
@@ -323,7 +331,7 @@ final class TablePages {
         OpenProject job = visit.job();
         Table table = table(visit);
         Now now = job.now();
-        Paste.Pasted pasted = Paste.read(now.study(), table, guess(now, table, text(visit), fields(visit, "columns")));
+        Paste.Pasted pasted = Paste.read(now.study(), table, guess(now, table, text(visit), fields(visit, "columns"), headed(visit)));
         Map<String, Map<String, String>> typed = pasted.rows().stream()
                 .filter(PastedRow::accepted)
                 .collect(Collectors.toMap(PastedRow::id, PastedRow::cells, (one, other) -> one));

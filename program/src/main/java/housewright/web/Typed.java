@@ -4,28 +4,25 @@ import housewright.app.OpenProject;
 import housewright.app.Outcome;
 import housewright.app.table.CellError;
 import housewright.app.table.Edit;
-import housewright.web.page.TablePage;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
-/** Forms beside a drawing: what was typed comes back where it could not be done. */
+/**
+ * Forms whose edit was refused: what was typed comes back with the page. It is kept with whoever typed it, however long it
+ * is; the address names it.
+ */
 final class Typed {
-    private static final String BEFORE = "t-";
+    private static final String NAME = "typed";
+    private static final Set<String> OURS = Set.of("token", "back", "base", "revision");
     private static final int MOST = 4;
-    private static final int LONGEST = 200;
 
     private Typed() {}
 
-    /** What the page before this one could not do, by field. */
+    /** What the page before this one could not do, by field, with the form's name under {@code form}. */
     static Map<String, String> of(Visit visit) {
-        Map<String, String> typed = new LinkedHashMap<>();
-        visit.ctx.queryParamMap().forEach((name, values) -> {
-            if (name.startsWith(BEFORE) && !values.isEmpty()) {
-                typed.put(name.substring(BEFORE.length()), values.getFirst());
-            }
-        });
-        return typed;
+        return visit.session.typed(visit.ctx.queryParam(NAME));
     }
 
     /** Makes an edit that is worked out, or says why it is none, and goes back to where it was asked for. */
@@ -58,35 +55,30 @@ final class Typed {
     private static void back(Visit visit, String page, String form, Session.Notice notice, boolean done) {
         String asked = visit.field("back");
         String back = asked.startsWith(page) ? asked : page;
-        StringBuilder address = new StringBuilder(withoutTyped(back));
-        if (!done) {
-            char next = address.indexOf("?") < 0 ? '?' : '&';
-            address.append(next).append(BEFORE).append("form=").append(form);
-            visit.ctx.formParamMap().forEach((name, values) -> {
-                String value = values.isEmpty() ? "" : values.getFirst();
-                if (!List.of("token", "back", "base").contains(name) && !value.isEmpty() && value.length() < LONGEST) {
-                    address.append('&')
-                            .append(BEFORE)
-                            .append(TablePage.encoded(name))
-                            .append('=')
-                            .append(TablePage.encoded(value));
-                }
-            });
-        }
-        boolean plain = address.chars().allMatch(c -> c > 0x20 && c < 0x7f) && address.indexOf("\\") < 0;
-        visit.goOn(plain ? address.toString() : page, notice);
+        visit.goOn(done ? without(back) : with(visit, form, back), notice);
     }
 
-    private static String withoutTyped(String address) {
-        int query = address.indexOf('?');
-        if (query < 0) {
-            return address;
-        }
-        String kept = String.join(
-                "&",
-                List.of(address.substring(query + 1).split("&", -1)).stream()
-                        .filter(each -> !each.startsWith(BEFORE))
-                        .toList());
-        return address.substring(0, query) + (kept.isEmpty() ? "" : "?" + kept);
+    /** The address of a page that shows what was typed into a form of it. */
+    static String with(Visit visit, String form, String page) {
+        Map<String, String> fields = new LinkedHashMap<>();
+        visit.ctx.formParamMap().forEach((name, values) -> {
+            if (!OURS.contains(name) && !values.isEmpty()) {
+                fields.put(name, values.getFirst());
+            }
+        });
+        fields.put("form", form);
+        String bare = without(page);
+        int fragment = bare.indexOf('#');
+        String address = fragment < 0 ? bare : bare.substring(0, fragment);
+        return address + (address.indexOf('?') < 0 ? '?' : '&') + NAME + "=" + visit.session.keep(fields)
+                + (fragment < 0 ? "" : bare.substring(fragment));
+    }
+
+    /** The address of a page as it is for whoever has typed nothing. */
+    static String without(String page) {
+        return page.replaceFirst("\\?" + NAME + "=\\d*$", "")
+                .replaceFirst("\\?" + NAME + "=\\d*#", "#")
+                .replaceFirst("\\?" + NAME + "=\\d*&", "?")
+                .replaceFirst("&" + NAME + "=\\d*", "");
     }
 }

@@ -139,7 +139,8 @@ final class Visit {
                                 notice.trouble(),
                                 notice.undo() && job != null ? job.href() + "/undo" : null),
                 here(),
-                modules);
+                modules,
+                Typed.of(this));
     }
 
     private String here() {
@@ -188,14 +189,16 @@ final class Visit {
         ctx.redirect(path, HttpStatus.SEE_OTHER);
     }
 
-    /** Goes back to the page that sent a form, which must be one of ours. */
+    /** Goes back to the page that sent a form, which must be one of ours; what was refused is typed there still. */
     void goBack(String otherwise, Session.@Nullable Notice notice) {
         String back = field("back");
         boolean ours = back.startsWith("/")
                 && !back.startsWith("//")
                 && back.indexOf('\\') < 0
                 && back.chars().allMatch(c -> c > 0x20 && c < 0x7f);
-        goOn(ours ? back : otherwise, notice);
+        String page = ours ? back : otherwise;
+        boolean refused = notice != null && notice.trouble() && !notice.undo();
+        goOn(refused ? Typed.with(this, ctx.path(), page) : Typed.without(page), notice);
     }
 
     /** Says what came of an edit, and goes back to where it was asked for. */

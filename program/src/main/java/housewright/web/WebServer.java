@@ -9,6 +9,7 @@ import housewright.app.plan.Solves;
 import housewright.signal.Moment;
 import housewright.study.Study;
 import housewright.web.page.Frame;
+import housewright.web.page.QuestionsPage;
 import housewright.web.view.JtetoldGenerated;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
@@ -27,11 +28,12 @@ import java.net.InetSocketAddress;
 import java.net.ServerSocket;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** The server: one process, one store, the pages of its projects. */
 public final class WebServer implements AutoCloseable {
-    static final int MOST_UPLOAD_MB = 25;
+    static final int MOST_UPLOAD_MB = QuestionsPage.MOST_MB;
 
     private static final long MOST_READ_OUT = 1024 * 1024;
     private static final int PORTS_TRIED = 50;
@@ -59,7 +61,7 @@ public final class WebServer implements AutoCloseable {
             throws IOException, StoreException {
         Addresses addresses = Addresses.of(serving.share(), freePort(serving));
         SharedLinks links = new SharedLinks(projects.store());
-        Door door = new Door(serving.owner(), links);
+        Door door = new Door(serving.owner(), links, projects.store(), projects.clock());
         Guard guard = new Guard(door, addresses);
         Common common = new Common(
                 projects,
@@ -145,7 +147,7 @@ public final class WebServer implements AutoCloseable {
             }
         }
         config.routes.exception(HttpResponseException.class, (e, ctx) -> tell(ctx, common, e.getStatus(), message(e)));
-        config.routes.exception(StoreException.class, (e, ctx) -> tell(ctx, common, 503, e.why()));
+        config.routes.exception(StoreException.class, (e, ctx) -> tell(ctx, common, 503, e.whyFor(common.guard().role(ctx))));
         config.routes.exception(Exception.class, (e, ctx) -> {
             synchronized (err) {
                 err.println("A fault in Housewright, at " + ctx.method() + " " + ctx.path() + ":");
@@ -197,7 +199,8 @@ public final class WebServer implements AutoCloseable {
                 List.of(),
                 null,
                 ctx.path(),
-                List.of());
+                List.of(),
+                Map.of());
         ctx.status(status);
         Visit.write(
                 ctx, (HtmlTemplateOutput output) -> JtetoldGenerated.render(output, null, frame, title(status), why));

@@ -50,6 +50,9 @@ final class Beforehand {
         }
         for (Equipment thing : job.project.equipment().values()) {
             copy(thing);
+            if (thing.life() == Life.HIRE) {
+                hired(thing);
+            }
         }
     }
 
@@ -152,6 +155,25 @@ final class Beforehand {
         int leads = job.leads(order);
         job.takes(draft, "receive-piece", pieces - leads);
         job.takes(draft, "receive-lead", leads);
+    }
+
+    private void hired(Equipment thing) {
+        String name = Words.said(thing.id());
+        Draft fetch = job.draft(
+                TaskKind.FETCH,
+                thing.id(),
+                "Fetch " + name + " from where it is hired, and see that it is whole and works",
+                "It is hired for the job.");
+        job.takes(fetch, "fetch-hire", 1);
+        Goes.heavy(job, fetch, job.model(thing));
+        Draft back = job.draft(
+                TaskKind.RETURN,
+                thing.id(),
+                "Clean " + name + " and take it back",
+                "It is hired for the job, and every further day costs.");
+        job.takes(back, "fetch-hire", 1);
+        Goes.heavy(job, back, job.model(thing));
+        back.after(fetch);
     }
 
     /** What a device holds is lost when it goes, or when it is set otherwise. */

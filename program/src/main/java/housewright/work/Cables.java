@@ -55,8 +55,17 @@ final class Cables {
                 pull(cable, lead, isNew);
             }
             List<Plug> ends = madeOff(cable, lead, isNew);
+            List<Plug> up = ends.stream().filter(this::isUp).toList();
+            boolean both = up.isEmpty() || up.size() == ends.size();
             if (!ends.isEmpty()) {
-                terminate(cable, lead, ends);
+                terminate(
+                        cable,
+                        TaskKind.TERMINATE.id(cable.id()),
+                        lead,
+                        both ? ends : ends.stream().filter(each -> !isUp(each)).toList());
+            }
+            if (!both) {
+                terminate(cable, TaskKind.idUp(cable.id()), lead, up);
             }
             if ((isNew && fixed) || !ends.isEmpty()) {
                 test(cable, lead);
@@ -72,7 +81,7 @@ final class Cables {
     }
 
     private void pull(Cable cable, Lead lead, boolean isNew) {
-        double metres = metres(lead);
+        double metres = metres(job, lead);
         Set<String> from = places(lead, true);
         Set<String> to = places(lead, false);
         String ends =
@@ -132,14 +141,19 @@ final class Cables {
         job.takes(draft, "pull-loose", laid);
     }
 
+    static double metres(Job job, Cable cable) {
+        Lead lead = job.lead(cable.id());
+        return lead == null ? UNKNOWN_M : metres(job, lead);
+    }
+
     /** As the project has it; else between its two ends along walls and up and down; else a guess that says so. */
-    private double metres(Lead lead) {
+    private static double metres(Job job, Lead lead) {
         if (lead.span() != null && lead.span().metres() > 0) {
             return lead.span().metres();
         }
         for (Joint joint : lead.joints()) {
-            SpacePoint from = point(joint.from());
-            SpacePoint to = point(joint.to());
+            SpacePoint from = point(job, joint.from());
+            SpacePoint to = point(job, joint.to());
             if (from != null && to != null) {
                 return Math.ceil(Math.abs(from.x().metres() - to.x().metres())
                         + Math.abs(from.y().metres() - to.y().metres())
@@ -150,7 +164,7 @@ final class Cables {
         return UNKNOWN_M;
     }
 
-    private @Nullable SpacePoint point(@Nullable Plug plug) {
+    private static @Nullable SpacePoint point(Job job, @Nullable Plug plug) {
         Place place = plug == null || plug.equipment() == null ? null : job.place(job.placeOf(plug.equipment()));
         return place == null ? null : place.at();
     }
@@ -210,7 +224,13 @@ final class Cables {
         return ends;
     }
 
-    private void terminate(Cable cable, Lead lead, List<Plug> ends) {
+    /** Whether it takes more than steps to get there. */
+    private boolean isUp(Plug plug) {
+        Double height = plug.equipment() == null ? null : job.height(job.place(job.placeOf(plug.equipment())));
+        return height != null && height > job.steps();
+    }
+
+    private void terminate(Cable cable, String id, Lead lead, List<Plug> ends) {
         Map<String, Integer> counts = new LinkedHashMap<>();
         for (Plug plug : ends) {
             String what =
@@ -222,6 +242,7 @@ final class Cables {
         counts.forEach((what, count) -> words.add((count == 1 ? "" : count + " ways of ") + what));
         Draft draft = job.draft(
                 TaskKind.TERMINATE,
+                id,
                 cable.id(),
                 "Make off " + cable.id() + ": " + Say.some(words, 3),
                 "Its ends are put on here" + (cable.life() == Life.NEW ? "." : ": it ends elsewhere than today."));
@@ -291,9 +312,20 @@ final class Cables {
                 draft,
                 network ? "test-network" : "test-line",
                 network ? 1 : Math.max(1, lead.joints().size()));
-        places(draft, lead);
+        for (Joint joint : lead.joints()) {
+            for (Plug plug : joint.plugs()) {
+                String place = plug.equipment() == null ? null : job.placeOf(plug.equipment());
+                if (isUp(plug)) {
+                    draft.at(place);
+                    draft.assumed.add("that the tester's other half was plugged in up there when that end was made off");
+                } else if (place != null) {
+                    job.at(draft, place);
+                }
+            }
+        }
         Draft made = job.find(TaskKind.TERMINATE, cable.id());
         draft.after(made != null ? made : job.find(TaskKind.PULL, cable.id()));
+        draft.after(job.drafts.get(TaskKind.idUp(cable.id())));
     }
 
     private static boolean isNetwork(@Nullable CableType type) {

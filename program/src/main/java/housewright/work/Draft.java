@@ -44,8 +44,8 @@ final class Draft {
     final Set<String> after = new LinkedHashSet<>();
     final Set<String> takesApart = new LinkedHashSet<>();
 
-    @Nullable
-    String proves;
+    final Set<String> proves = new LinkedHashSet<>();
+    final Set<String> parts = new LinkedHashSet<>();
 
     @Nullable
     String event;
@@ -144,12 +144,13 @@ final class Draft {
                 List.copyOf(unordered),
                 first,
                 takesApart.stream().sorted().toList(),
-                proves,
+                List.copyOf(proves),
                 event,
                 mayWait,
                 mayPause,
                 own,
                 changed,
+                List.copyOf(parts),
                 List.copyOf(cautions),
                 List.copyOf(assumed));
     }

@@ -150,7 +150,7 @@ final class Ending {
                         + (proof.feed().never() ? "could let it through." : "it passes."));
         job.takes(draft, "prove-feed", 1);
         job.takes(draft, "prove-pair", proof.pairs().size());
-        draft.proves = proof.feed().id();
+        draft.proves.add(proof.feed().id());
         draft.after(first);
         Set<String> places = new LinkedHashSet<>();
         proof.pairs().forEach(pair -> {
@@ -313,7 +313,7 @@ final class Ending {
         List<String> needed = needed(deadline);
         boolean all = deadline.needs() != null && deadline.needs().all();
         for (Draft each : List.copyOf(job.drafts.values())) {
-            boolean proof = each.kind == TaskKind.PROVE && (all || needed.contains(each.proves));
+            boolean proof = each.kind == TaskKind.PROVE && (all || each.proves.stream().anyMatch(needed::contains));
             if (proof || each.kind == TaskKind.TRAIN || each.kind == TaskKind.LOOK || each.kind == TaskKind.ALIGN) {
                 draft.after(each);
             }

@@ -45,6 +45,10 @@ final class Job {
     /** A unit that is missing counts as this, and says so. */
     private static final int UNKNOWN_MINUTES = 15;
 
+    /** What could fall is heavy: nobody else is in the room. Where no more than a tool could, the floor below is fenced off. */
+    private static final Set<TaskKind> LOADS = EnumSet.of(
+            TaskKind.MOUNT, TaskKind.MOVE, TaskKind.STRIKE, TaskKind.SECURE, TaskKind.OWN);
+
     /** Work for which nobody can hold on to the steps. */
     private static final Set<TaskKind> BOTH_HANDS =
             EnumSet.of(TaskKind.MOUNT, TaskKind.MOVE, TaskKind.STRIKE, TaskKind.SECURE);
@@ -57,6 +61,8 @@ final class Job {
     final List<FeedProof> proofsToday;
     final List<FeedProof> proofsTarget;
     final Map<String, Draft> drafts = new LinkedHashMap<>();
+    /** The task that one has become part of, by id. */
+    final Map<String, String> joined = new HashMap<>();
     final Set<String> notes = new LinkedHashSet<>();
     private final Map<String, Set<Draft>> byEntity = new HashMap<>();
     private final Map<String, String> orderOf = new HashMap<>();
@@ -91,7 +97,12 @@ final class Job {
 
     Draft draft(TaskKind kind, String about, String title, String why) {
         String section = kind.section();
-        Draft draft = new Draft(section == null ? kind.word() : kind.id(about), kind, title, why);
+        return draft(kind, section == null ? kind.word() : kind.id(about), about, title, why);
+    }
+
+    Draft draft(TaskKind kind, String id, String about, String title, String why) {
+        String section = kind.section();
+        Draft draft = new Draft(id, kind, title, why);
         drafts.put(draft.id, draft);
         if (section != null) {
             about(draft, section, about);
@@ -107,7 +118,7 @@ final class Job {
 
     @Nullable
     Draft find(TaskKind kind, String about) {
-        return drafts.get(kind.id(about));
+        return drafts.get(joined.getOrDefault(kind.id(about), kind.id(about)));
     }
 
     /** What changes an entity, such as {@code cables.C501}. */
@@ -251,9 +262,11 @@ final class Job {
         }
         draft.overhead = true;
         draft.crew = Math.max(draft.crew, 2);
-        draft.conditions.add(RoomCondition.EMPTY);
+        if (LOADS.contains(draft.kind)) {
+            draft.conditions.add(RoomCondition.EMPTY);
+        }
         draft.cautions.add("Work at height, " + Say.metres(height)
-                + " up: keep the floor below clear, tools tied on; only people trained for it, by local law.");
+                + " up: fence off the floor below and keep it clear, tools tied on; only people trained for it, by local law.");
         Hire way = lift;
         if (way == null) {
             draft.assumed.add(

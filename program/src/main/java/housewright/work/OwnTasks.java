@@ -3,6 +3,7 @@ package housewright.work;
 import housewright.model.Equipment;
 import housewright.model.Hire;
 import housewright.model.LabourUnit;
+import housewright.model.Life;
 import housewright.model.Task;
 import housewright.model.TaskKind;
 import housewright.model.Where;
@@ -169,7 +170,11 @@ final class OwnTasks {
     }
 
     private void thing(Draft draft, Equipment thing) {
-        if (Job.isStruck(thing)) {
+        if (thing.life() == Life.HIRE) {
+            before(job.find(TaskKind.FETCH, thing.id()), draft);
+            before(draft, job.find(TaskKind.RETURN, thing.id()));
+            draft.at(thing.at());
+        } else if (Job.isStruck(thing)) {
             before(draft, job.find(TaskKind.STRIKE, thing.id()));
             draft.at(thing.today().at());
         } else {
@@ -216,7 +221,8 @@ final class OwnTasks {
             own.deliveries.addAll(covered.deliveries);
             own.unordered.addAll(covered.unordered);
             own.takesApart.addAll(covered.takesApart);
-            own.proves = own.proves == null ? covered.proves : own.proves;
+            own.proves.addAll(covered.proves);
+            own.parts.addAll(covered.parts);
             own.cautions.addAll(covered.cautions);
             replace(covered, own);
         }

@@ -122,7 +122,7 @@ final class Plugging {
                 Lead lead = Objects.requireNonNull(job.lead(id));
                 job.about(draft, "cables", id);
                 job.takes(draft, "label-end", 2);
-                job.takes(draft, "test-line", Math.max(1, lead.joints().size()));
+                job.takes(draft, "test-lead", Math.max(1, lead.joints().size()));
                 job.uses(draft, id, cable.type());
                 benched.put(id, draft);
             }
@@ -244,7 +244,7 @@ final class Plugging {
         draft.does.add(TaskKind.LABEL);
         draft.does.add(TaskKind.TEST);
         job.takes(draft, "label-end", 2);
-        job.takes(draft, "test-line", Math.max(1, lead.joints().size()));
+        job.takes(draft, "test-lead", Math.max(1, lead.joints().size()));
         draft.after(job.drafts.get(TaskKind.PRINT_LABELS.word()));
     }
 

@@ -21,6 +21,9 @@ import org.jspecify.annotations.Nullable;
 
 /** What is set and not wired: files loaded, devices configured, radio links. */
 final class Settings {
+    /** So many are a turn of a knob each, with nothing to log into. */
+    private static final int FEW = 2;
+
     private final Job job;
     private final Supply supply;
 
@@ -76,7 +79,9 @@ final class Settings {
                         + (Job.isNew(thing)
                                 ? " is new and comes with none of them."
                                 : " is set otherwise afterwards."));
-        job.takes(draft, "configure-device", 1);
+        if (settings > FEW || thing.ip() != null || !thing.vlans().isEmpty()) {
+            job.takes(draft, "configure-device", 1);
+        }
         job.takes(draft, "configure-setting", settings);
         set(draft, thing);
         settled(draft, thing);
@@ -94,12 +99,35 @@ final class Settings {
     }
 
     private void settled(Draft draft, Equipment thing) {
+        skilled(draft, thing);
         job.fromTheFloor(draft, thing);
         draft.after(supply.alive(thing.id()));
         draft.after(job.find(TaskKind.COPY, thing.id()));
         if (thing.ip() != null || !thing.vlans().isEmpty()) {
             draft.after(job.drafts.get(TaskKind.PLAN_NETWORK.word()));
         }
+    }
+
+    /** Whoever knows such things, where somebody on the job does; else whoever is there. */
+    private void skilled(Draft draft, Equipment thing) {
+        Kind kind = job.kind(thing);
+        String skill = kind == null ? null : skill(kind);
+        if (skill != null
+                && job.project.people().values().stream()
+                        .anyMatch(person -> person.skills().contains(skill))) {
+            draft.skills.add(skill);
+        }
+    }
+
+    private static @Nullable String skill(Kind kind) {
+        return switch (kind) {
+            case RADIO_TRANSMITTER, RADIO_RECEIVER, STAGE_BOX, MIXER, PERSONAL_MIXER, PROCESSOR, AMPLIFIER, RECORDER ->
+                "audio";
+            case CONTROL_PANEL, BUTTON_PAD, DMX_INTERFACE, DMX_NODE, DMX_SPLITTER, DMX_MERGER, DIMMER -> "lighting";
+            case CONVERTER, MATRIX, EMBEDDER, DE_EMBEDDER, VISION_MIXER, CAMERA, CAPTURE, PROJECTOR, ENCODER -> "picture";
+            case SWITCH, INTERNET_ROUTER -> "network";
+            default -> null;
+        };
     }
 
     /** How many settings of it are other than today: of a new thing all that the project names. */

@@ -283,7 +283,22 @@ final class Things {
             job.uses(draft, thing.id(), thing.model());
         }
         if (!onTheGround) {
-            job.at(draft, thing.at());
+            address(draft, thing);
+        }
+    }
+
+    /** From the floor where its type is known to allow that; nobody guesses that it does. */
+    private void address(Draft draft, Equipment thing) {
+        Model model = job.model(thing);
+        Boolean rdm = model == null || model.light() == null ? null : model.light().rdm();
+        if (Boolean.TRUE.equals(rdm)) {
+            job.fromTheFloor(draft, thing);
+            return;
+        }
+        job.at(draft, thing.at());
+        if (rdm == null && draft.heightM != null && draft.heightM > job.reach()) {
+            draft.assumed.add("that somebody goes up to its display: nobody has said that its address can be set from"
+                    + " the floor (rdm)");
         }
     }
 

@@ -47,6 +47,7 @@ public final class Work {
         new Settings(job, supply).derive();
         new LightWork(job, supply).derive();
         new Ending(job, supply).derive();
+        new Together(job).merge();
         OwnTasks own = new OwnTasks(job);
         own.merge();
         return finish(job, own.edges());
@@ -88,10 +89,10 @@ public final class Work {
         after.forEach((id, first) -> {
             Draft draft = Objects.requireNonNull(job.drafts.get(id));
             draft.mayWait = switch (draft.kind) {
-                case STRIKE, TAKE_OUT -> !waitedFor.contains(id);
+                case STRIKE, TAKE_OUT, RETURN -> !waitedFor.contains(id);
                 default -> false;
             };
-            draft.mayPause = switch (draft.kind) {
+            draft.mayPause = !draft.parts.isEmpty() || switch (draft.kind) {
                 case PREPARE, PLAN_NETWORK, PRINT_LABELS, RECEIVE, LEADS, OWN -> true;
                 default -> false;
             };

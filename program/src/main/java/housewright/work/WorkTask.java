@@ -30,12 +30,13 @@ import org.jspecify.annotations.Nullable;
  * @param unordered what it uses that is in no order
  * @param after tasks that come first, none that another of them implies
  * @param takesApart feeds that work today and stop working with it
- * @param proves the feed that it proves; null for any other task
+ * @param proves the feeds that it proves
  * @param event the event at which it is held; null where it is free
  * @param mayWait nothing new waits for it: it can stay until the first service has passed
  * @param mayPause it can be left and taken up again on another day
  * @param own the project's own task
  * @param changed worked out, and changed by the project
+ * @param parts what it is made of where like tasks are done in one go, each in words; else empty
  * @param cautions what could hurt somebody
  * @param assumed what was taken for granted where the project says nothing
  */
@@ -63,12 +64,13 @@ public record WorkTask(
         List<String> unordered,
         List<String> after,
         List<String> takesApart,
-        @Nullable String proves,
+        List<String> proves,
         @Nullable String event,
         boolean mayWait,
         boolean mayPause,
         boolean own,
         boolean changed,
+        List<String> parts,
         List<String> cautions,
         List<String> assumed) {
     public WorkTask {
@@ -85,6 +87,8 @@ public record WorkTask(
         unordered = List.copyOf(unordered);
         after = List.copyOf(after);
         takesApart = List.copyOf(takesApart);
+        proves = List.copyOf(proves);
+        parts = List.copyOf(parts);
         cautions = List.copyOf(cautions);
         assumed = List.copyOf(assumed);
     }

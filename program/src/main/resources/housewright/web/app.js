@@ -9,3 +9,12 @@ listen();
 const tables = () => document.getElementById("grid") && import("./grid.js");
 tables();
 document.addEventListener("htmx:afterSettle", tables);
+
+// Photos that are too large together are told before they are sent, while what was typed beside them is there.
+document.addEventListener("change", (event) => {
+    const most = Number(event.target.dataset?.mostMb);
+    if (!most) return;
+    const mb = [...event.target.files].reduce((sum, file) => sum + file.size, 0) / 1024 / 1024;
+    event.target.setCustomValidity(mb < most ? "" : `Together ${mb.toFixed(0)} MB; less than ${most} MB go at once. Send them in turns.`);
+    event.target.reportValidity();
+});

@@ -4,6 +4,8 @@
 const SVG = "http://www.w3.org/2000/svg";
 const CLOSEST = 40; // the least part of a sheet that fills the view is one in so many
 const STEP = 1.25;
+const PAD = 40; // units around what is shown
+const READABLE = 0.75; // of the size on paper, where the smallest words are 9 pixels high
 const STILL = 4; // a pointer that moves less than this many pixels has not dragged
 
 const views = new Map(); // by drawing, so that an edit leaves the view as it is
@@ -83,15 +85,36 @@ function same(one, other) {
     return one.w === other.w && one.h === other.h;
 }
 
-/** What is drawn, without frame and title block; where a feed is lit on a large sheet, that part of it. */
+/**
+ * All that is drawn, as far as it can be read. Of a large sheet of signal the part where the lit feed is, or else where
+ * the signal begins; a plan is seen whole.
+ */
 function opening() {
     const rect = box.getBoundingClientRect();
-    const lit = [...svg.querySelectorAll(".lit")];
+    const all = drawn();
+    const scale = Math.min(rect.width / all.w, rect.height / all.h);
+    if (scale > READABLE || svg.querySelector(".gap") || box.dataset.page !== "signal") return unlessLarger(all);
+    const lit = around([...svg.querySelectorAll(".lit")]);
+    if (lit !== null) return unlessLarger(lit);
+    return { x: all.x, y: all.y, w: rect.width / READABLE, h: rect.height / READABLE };
+}
+
+/** What is drawn, without the paper around it; with its notes, where these would be in sight in part. */
+function drawn() {
     const all = around([...svg.querySelectorAll("[data-subject], .beside")]);
     if (all === null) return full;
-    const readable = Math.min(rect.width / all.w, rect.height / all.h) > 0.6;
-    const area = lit.length === 0 || readable || svg.querySelector(".gap") ? all : (around(lit) ?? all);
-    const w = Math.max(area.w, rect.width); // not larger than on paper
+    const rect = box.getBoundingClientRect();
+    const notes = around([...svg.querySelectorAll(".notes")]);
+    const spare = Math.max(0, (all.w * rect.height) / rect.width - all.h) / 2; // in sight below, since the view is higher
+    if (notes === null || notes.y + PAD > all.y + all.h + spare) return all;
+    const x = Math.min(all.x, notes.x);
+    const right = Math.max(all.x + all.w, notes.x + notes.w);
+    return { x, y: all.y, w: right - x, h: Math.max(all.h, notes.y + notes.h - all.y) };
+}
+
+/** Not larger than on paper. */
+function unlessLarger(area) {
+    const w = Math.max(area.w, box.getBoundingClientRect().width);
     return { x: area.x - (w - area.w) / 2, y: area.y, w, h: area.h };
 }
 
@@ -106,8 +129,7 @@ function around(nodes) {
         right = Math.max(right, b.x); bottom = Math.max(bottom, b.y);
     }
     if (!(right >= left)) return null;
-    const pad = 40;
-    return { x: left - pad, y: top - pad, w: right - left + 2 * pad, h: bottom - top + 2 * pad };
+    return { x: left - PAD, y: top - PAD, w: right - left + 2 * PAD, h: bottom - top + 2 * PAD };
 }
 
 function show(wanted) {
@@ -134,7 +156,7 @@ function pan(dx, dy) {
 }
 
 function fit() {
-    show(full);
+    show(unlessLarger(drawn()));
 }
 
 function wheel(event) {

@@ -28,6 +28,7 @@ export function start() {
     grid.addEventListener("paste", onPaste);
     beside.addEventListener("click", onBesideClick);
     beside.addEventListener("submit", onBesideSubmit);
+    beside.addEventListener("change", onBesideChange);
     beside.addEventListener("focusin", onBesideFocus);
     document.querySelector(".sheet").addEventListener("click", onTool);
     const filter = document.getElementById("filter");
@@ -723,8 +724,8 @@ function onPaste(event) {
     else if (cell !== null && mayEdit(cell)) send(cell, words.trim());
 }
 
-async function readPasted(words, columns) {
-    const body = new URLSearchParams({ text: words });
+async function readPasted(words, columns, head = "") {
+    const body = new URLSearchParams({ text: words, head });
     for (const column of columns) body.append("columns", column);
     const answer = await fetch(`${grid.dataset.href}/read`, {
         method: "POST",
@@ -787,17 +788,32 @@ function onBesideClick(event) {
         }).catch(failed);
     } else if ("takeRows" in button.dataset) {
         const form = button.closest("form");
-        batch("take", { text: form.elements.text.value, columns: columnsOf(form), base: form.dataset.base });
+        batch("take", { text: form.elements.text.value, columns: columnsOf(form), head: headOf(form), base: form.dataset.base });
     }
 }
 
 const columnsOf = (form) => [...form.querySelectorAll("select[name=columns]")].map((each) => each.value);
 
+/** What somebody says of the first row; nothing where nothing was read yet. */
+const headOf = (form) => (form.elements.head ? (form.elements.head.checked ? "yes" : "no") : "");
+
+const isAsRead = (form) => form.elements.text.value === form.elements.text.defaultValue;
+
+/** Read again as somebody says it is; other headings are other guesses. */
+async function onBesideChange(event) {
+    const field = event.target;
+    const form = field.form;
+    if (!form?.classList.contains("paste-form") || !["head", "columns"].includes(field.name)) return;
+    const at = [...form.querySelectorAll(`[name=${field.name}]`)].indexOf(field);
+    await readPasted(form.elements.text.value, field.name === "columns" && isAsRead(form) ? columnsOf(form) : [], headOf(form));
+    beside.querySelectorAll(`.paste-form [name=${field.name}]`)[at]?.focus();
+}
+
 function onBesideSubmit(event) {
     event.preventDefault();
     event.stopPropagation();
     const form = event.target;
-    if (form.classList.contains("paste-form")) return void readPasted(form.elements.text.value, form.dataset.read === form.elements.text.value ? columnsOf(form) : []);
+    if (form.classList.contains("paste-form")) return void readPasted(form.elements.text.value, isAsRead(form) ? columnsOf(form) : [], headOf(form));
     const fields = {};
     for (const [name, value] of new FormData(form)) if (name !== "token") fields[name] = value;
     queue = queue.then(async () => {

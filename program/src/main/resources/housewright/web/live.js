@@ -20,6 +20,8 @@ export function follow(address) {
     document.addEventListener("focusout", () => {
         if (waiting) setTimeout(refresh, 200);
     });
+    document.addEventListener("let-go", () => waiting && refresh());
+    document.addEventListener("htmx:afterSettle", () => pages++);
     listen();
 }
 
@@ -51,6 +53,7 @@ function lost(words) {
 
 let asking = false;
 let again = false;
+let pages = 0; // that have come in place of this one: an answer that was asked for before is older than they
 
 /** One after the other: of two answers the older could come last. */
 async function refresh() {
@@ -71,14 +74,19 @@ async function refresh() {
 
 async function show() {
     waiting = false;
+    const page = pages;
     const answer = await fetch(location.href, { headers: { "X-Housewright-Part": "live" } });
     if (!answer.ok) return;
     const fresh = new DOMParser().parseFromString(await answer.text(), "text/html");
+    if (page !== pages) {
+        again = true;
+        return;
+    }
     shown = Math.max(shown, Number(fresh.body.dataset.revision));
     for (const part of document.querySelectorAll("[data-part]")) {
         const next = fresh.getElementById(part.id);
         if (next === null || next.outerHTML === part.dataset.shown || same(part, next)) continue;
-        if (isTypedIn(part)) {
+        if (part.dataset.held || part.querySelector("[data-held]") || isTypedIn(part)) {
             waiting = true;
             continue;
         }

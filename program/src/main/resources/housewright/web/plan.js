@@ -62,6 +62,18 @@ function placed(group) {
 function hold(group) {
     const { x, y } = placed(group);
     held = { group, id: placed(group).id, was: { x, y }, at: { x, y } };
+    tellHeld();
+}
+
+/** A drawing on which a hand is busy is not drawn anew because somebody else changed something; it is when it lets go. */
+function tellHeld() {
+    const drawing = document.getElementById("drawing");
+    if (drawing === null) return;
+    if (held !== null || from !== null || points.length === 1) drawing.dataset.held = "yes";
+    else if (drawing.dataset.held) {
+        delete drawing.dataset.held;
+        document.dispatchEvent(new CustomEvent("let-go"));
+    }
 }
 
 /** Shows where the place in hand would be. */
@@ -86,6 +98,7 @@ function letGo() {
     held.group.removeAttribute("transform");
     sheet.overlay();
     held = null;
+    tellHeld();
 }
 
 function fill(id, value) {
@@ -105,6 +118,7 @@ async function put() {
     if (at.x !== was.x) fill("move-x", typed(at.x));
     if (at.y !== was.y) fill("move-y", typed(at.y));
     held = null;
+    delete document.getElementById("drawing").dataset.held; // the answer brings what others have changed
     ready.requestSubmit();
 }
 
@@ -143,6 +157,7 @@ const moving = {
 };
 
 function line(open) {
+    tellHeld();
     const all = open ? [...points, open] : points;
     const layer = sheet.overlay();
     if (all.length === 0) return 0;
@@ -208,6 +223,7 @@ const drawing = {
         sheet.say(`${said(along)} from ${from.id} to ${to.id}. Say its kind, and add it.`);
         from = null;
         points = [];
+        tellHeld();
         document.getElementById("pathway-kind").focus();
         return true;
     },
@@ -234,6 +250,7 @@ function giveUp(event) {
     if (event.key !== "Escape" || points.length === 0) return false;
     points = [];
     from = null;
+    tellHeld();
     sheet.overlay();
     sheet.say("");
     return true;
@@ -250,9 +267,10 @@ const HINTS = {
 
 function take(name) {
     tool = name;
-    letGo();
     points = [];
     from = null;
+    letGo();
+    tellHeld();
     sheet.overlay();
     sheet.give(TOOLS[name]);
     for (const each of document.querySelectorAll("[data-hand]")) each.setAttribute("aria-pressed", String(each.dataset.hand === name));

@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import housewright.app.ProjectStore.Appended;
 import housewright.app.ProjectStore.Attachment;
+import housewright.app.ProjectStore.Entrance;
 import housewright.app.ProjectStore.Kept;
 import housewright.app.ProjectStore.NewRevision;
 import housewright.app.ProjectStore.Revision;
 import housewright.app.ProjectStore.Saved;
 import housewright.app.ProjectStore.ShareLink;
 import housewright.app.ProjectStore.Step;
+import housewright.app.ProjectStore.StepTaken;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
@@ -100,6 +102,7 @@ public abstract class ProjectStoreContract {
     void newStoreIsEmptyAndCanBeWritten() throws StoreException {
         assertThat(store.listProjects()).isEmpty();
         assertThat(store.listLinks()).isEmpty();
+        assertThat(store.listEntrances()).isEmpty();
         assertThat(store.listBackups()).isEmpty();
         assertThat(store.isReadOnly()).isFalse();
         assertThat(store.listRemarks()).isEmpty();
@@ -331,6 +334,35 @@ public abstract class ProjectStoreContract {
         reopen();
         assertThat(store.findContent(kept.id(), first.id())).hasValue(content);
         assertThat(store.findContent(kept.id(), "another")).isEmpty();
+    }
+
+    @Test
+    void stepsComeWithoutTheirChangesAndOnlyThoseSince() throws StoreException {
+        Kept kept = project(store, "Hall", 3);
+        List<StepTaken> all = store.listSteps(kept.id(), 0);
+        assertThat(all)
+                .isEqualTo(store.listSince(kept.id(), 0).stream()
+                        .map(each -> new StepTaken(
+                                each.number(), each.what().author(), each.what().step(), each.what().of()))
+                        .toList())
+                .hasSize(3);
+        assertThat(store.listSteps(kept.id(), 2)).containsExactly(all.getLast());
+        assertThat(store.listSteps(kept.id(), 3)).isEmpty();
+    }
+
+    @Test
+    void whoCameInIsKeptUntilForgotten() throws StoreException {
+        Entrance lead = new Entrance("hash-a", "Ines", Role.LEAD, null, START);
+        Entrance helper = new Entrance("hash-b", "Tom", Role.HELPER, "site", START.plusMillis(1));
+        store.keepEntrance(lead);
+        store.keepEntrance(helper);
+        reopen();
+        assertThat(store.listEntrances()).containsExactly(helper, lead);
+        Entrance seenAgain = new Entrance("hash-a", "Ines", Role.LEAD, null, START.plusSeconds(5));
+        store.keepEntrance(seenAgain);
+        store.forgetEntrances(List.of("hash-b", "hash-of-nobody"));
+        reopen();
+        assertThat(store.listEntrances()).containsExactly(seenAgain);
     }
 
     @Test

@@ -15,8 +15,11 @@ import housewright.app.OrdersDocument;
 import housewright.app.TraceDocument;
 import housewright.app.TypesDocument;
 import housewright.app.WorkDocument;
+import housewright.app.packet.AnswersDocument;
+import housewright.app.packet.AnswersFile;
 import housewright.app.plan.PlanDocument;
 import housewright.app.plan.ReadyDocument;
+import housewright.app.table.ImportDocument;
 import housewright.testing.Golden;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -35,6 +38,8 @@ class DocumentsTest {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private static final Map<String, Class<? extends Record>> DOCUMENTS = Map.of(
+            "import", ImportDocument.class,
+            "answers", AnswersDocument.class,
             "check", CheckDocument.class,
             "trace", TraceDocument.class,
             "mend", MendDocument.class,
@@ -49,7 +54,8 @@ class DocumentsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "trace", "mend", "work", "orders", "plan", "ready", "library"})
+    @ValueSource(
+            strings = {"check", "trace", "mend", "work", "orders", "plan", "ready", "library", "import", "answers"})
     void thePublishedSchemaIsTheOneOfTheRecords(String command) {
         Golden.hold(
                 published(command),
@@ -57,7 +63,8 @@ class DocumentsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"check", "trace", "mend", "work", "orders", "plan", "ready", "library"})
+    @ValueSource(
+            strings = {"check", "trace", "mend", "work", "orders", "plan", "ready", "library", "import", "answers"})
     void itIsASchemaItself(String command) throws IOException {
         assertThat(DIALECT.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"))
                         .validate(Files.readString(published(command)), InputFormat.JSON))
@@ -87,6 +94,8 @@ class DocumentsTest {
                 "plan src/test/resources/housewright/halls/us-chapel.yaml --quick --now 2027-02-01T08:00",
                 "library converter",
                 "library mixxer",
+                "import ../examples/survey.yaml src/test/resources/housewright/sheet/kit.csv",
+                "answers ../examples/survey.yaml src/test/resources/housewright/sheet/answers.json",
             })
     void whatIsPrintedIsValid(String command) throws IOException {
         List<String> arguments = new ArrayList<>(List.of(command.split(" ")));
@@ -96,6 +105,15 @@ class DocumentsTest {
         assertThat(Terminal.plain().run(arguments.toArray(new String[0])).out())
                 .as("the same bytes again")
                 .isEqualTo(printed);
+    }
+
+    @Test
+    void theAnswersFileOfAPacketIsPublished() throws IOException {
+        Path schema = Path.of("../docs/answers-file.schema.json");
+        Golden.hold(schema, DocumentSchemas.of(AnswersFile.class, "What a question packet saves"));
+        Path saved = Path.of("src/test/resources/housewright/sheet/answers.json");
+        assertThat(DIALECT.getSchema(Files.readString(schema)).validate(Files.readString(saved), InputFormat.JSON))
+                .isEmpty();
     }
 
     private static List<?> errors(String command, String document) throws IOException {

@@ -2,20 +2,24 @@ package housewright.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
+import housewright.app.Author;
 import housewright.app.Demo;
 import housewright.app.Role;
 import housewright.model.Pathway;
 import housewright.model.Place;
+import housewright.model.Remarks;
 import housewright.model.Room;
 import housewright.model.SpacePoint;
 import housewright.model.change.Change;
 import housewright.model.change.Section;
 import housewright.web.Browser.Size;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
@@ -111,6 +115,57 @@ class DrawingsInBrowserTest {
             assertThat(view(page)).isNotEqualTo(fit);
             page.mouse().wheel(0, -300);
             page.waitForCondition(() -> width(page) < whole);
+        }
+    }
+
+    /** A large sheet opens where its signal begins, as large as can be read; Fit shows all of it and not the paper. */
+    @Test
+    void aLargeSheetOpensReadableAndFitShowsWhatIsDrawn() {
+        try (Hall hall = Hall.demo();
+                BrowserContext window = browser.open(Size.LAPTOP, ColorScheme.LIGHT)) {
+            Page page = comeIn(hall, window, "/signal");
+            page.waitForFunction("() => document.querySelector('svg.sheet').getScreenCTM().a >= 0.74");
+            String leftmost = "Math.min(...[...document.querySelectorAll('svg.sheet [data-subject]')]"
+                    + ".map((each) => each.getBoundingClientRect().left)) - document.getElementById('drawing-box')"
+                    + ".getBoundingClientRect().left";
+            assertThat(number(page, leftmost)).isBetween(0.0, 200.0);
+            page.locator("[data-zoom=fit]").click();
+            String sides = "[...document.querySelectorAll('svg.sheet [data-subject], svg.sheet .notes')].every((each) => {"
+                    + " const box = document.getElementById('drawing-box').getBoundingClientRect();"
+                    + " const it = each.getBoundingClientRect(); return it.top > box.bottom || (it.left >= box.left"
+                    + " && it.right <= box.right && it.top >= box.top && it.bottom <= box.bottom); })";
+            assertThat(page.evaluate(sides)).isEqualTo(true);
+            double paper = number(page, "Number(document.querySelector('svg.sheet').getAttribute('width'))");
+            assertThat(width(page)).isLessThan(paper);
+        }
+    }
+
+    private static double number(Page page, String script) {
+        return ((Number) page.evaluate(script)).doubleValue();
+    }
+
+    @Test
+    void aPlaceInHandStaysThereWhileSomebodyElseChangesSomething() {
+        try (Hall hall = Hall.demo();
+                BrowserContext window = browser.open(Size.LAPTOP, ColorScheme.LIGHT)) {
+            Page page = comeIn(hall, window, "/venue");
+            page.locator("[data-hand=move]").click();
+            SpacePoint was = at(hall, "desk");
+            double[] from = onScreen(page, was.x().metres(), was.y().metres());
+            double[] to = onScreen(page, was.x().metres() + 1, was.y().metres());
+            page.mouse().move(from[0], from[1]);
+            page.mouse().down();
+            page.mouse().move(to[0] - 4, to[1]);
+            String shown = page.locator("h1").textContent();
+            Place shelf = new Place("their-shelf", place(hall, "desk").room(), at(hall, "desk"), null, null, null, Remarks.NONE);
+            hall.edit(new Author("ben", Role.LEAD), "Added their-shelf", new Change.Put(Section.PLACES, "their-shelf", shelf));
+            page.waitForFunction("was => document.querySelector('h1').textContent !== was", shown);
+            page.mouse().move(to[0], to[1]);
+            page.mouse().up();
+            assertThat(page.locator(".notice")).containsText("Moved desk");
+            assertThat(at(hall, "desk").x().metres()).isCloseTo(was.x().metres() + 1, within(0.051));
+            assertThat(page.locator("svg.sheet [data-subject='place:their-shelf']").first())
+                    .isVisible();
         }
     }
 
@@ -259,6 +314,12 @@ class DrawingsInBrowserTest {
         try (Hall hall = Hall.demo();
                 BrowserContext window = browser.open(Size.LAPTOP, ColorScheme.LIGHT)) {
             Page page = comeIn(hall, window, "/racks?rack=rack-rear");
+            List<String> offered = page.locator("#put-thing option").allTextContents();
+            assertThat(offered.getFirst()).isEqualTo("choose");
+            assertThat(offered.get(1)).as("what is at the rack is offered first").contains("rack-rear");
+            assertThat(offered.subList(1, offered.size()))
+                    .isSortedAccordingTo(Comparator.comparing(each -> !each.contains("rack-rear")));
+            assertThat(offered.getLast()).as("the far end of the hall").contains("rack-stage");
             page.locator("#put-thing").selectOption("lounge-sound");
             page.locator("#put-unit").fill("8");
             page.getByText("Put it there").click();

@@ -50,14 +50,14 @@ final class Hall implements AutoCloseable {
     private final boolean kept;
 
     private Hall(boolean share) {
-        this(share, null);
+        this(share, null, 0);
     }
 
-    private Hall(boolean share, @Nullable Path where) {
-        this(share, where, TODAY);
+    private Hall(boolean share, @Nullable Path where, int port) {
+        this(share, where, port, TODAY);
     }
 
-    private Hall(boolean share, @Nullable Path where, Instant today) {
+    private Hall(boolean share, @Nullable Path where, int port, Instant today) {
         kept = where != null;
         now = today;
         ProjectFiles files = new ProjectFiles(LIBRARY, new ByteArrayInputStream(new byte[0]));
@@ -67,7 +67,7 @@ final class Hall implements AutoCloseable {
                     SqliteStore.open(folder.resolve("projects.housewright"), today), LIBRARY, files, () -> now);
             this.server = WebServer.start(
                     projects,
-                    new Serving(0, true, share, LEAD.person(), null, folder.resolve("projects.housewright")),
+                    new Serving(port, true, share, LEAD.person(), null, folder.resolve("projects.housewright")),
                     new PrintStream(faults, true, StandardCharsets.UTF_8));
         } catch (IOException | StoreException e) {
             throw new AssertionError(e);
@@ -80,7 +80,12 @@ final class Hall implements AutoCloseable {
 
     /** What is in a folder already, or empty; it stays there. */
     static Hall in(Path folder) {
-        return new Hall(false, folder);
+        return in(folder, 0);
+    }
+
+    /** The same on a port, such as that of an earlier server. */
+    static Hall in(Path folder, int port) {
+        return new Hall(false, folder, port);
     }
 
     static Hall demo() {
@@ -91,7 +96,7 @@ final class Hall implements AutoCloseable {
 
     /** The example of a small refit in one day, with its plan accepted a week before. */
     static Hall planned() {
-        Hall hall = new Hall(false, null, Instant.parse("2027-05-03T06:00:00Z"));
+        Hall hall = new Hall(false, null, 0, Instant.parse("2027-05-03T06:00:00Z"));
         try {
             String text = Files.readString(Path.of("../examples/refit-plan.yaml"))
                     .replace("currency: EUR}", "currency: EUR, time-zone: Europe/Berlin}");

@@ -7,10 +7,13 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Route;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.FilePayload;
 import housewright.app.Demo;
+import housewright.model.Question;
 import housewright.model.change.Change;
 import housewright.model.change.Section;
 import housewright.web.Browser.Size;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -57,6 +60,8 @@ class LiveInBrowserTest {
             assertThat(page.locator("#undo")).containsText("Mended " + Demo.FEED);
             page.keyboard().press("Control+z");
             assertThat(title).containsText("does not arrive");
+            assertThat(page.locator(".notice")).containsText("Undone: Mended " + Demo.FEED);
+            assertThat(page.locator(".notice button")).hasCount(0); // it would take back the step before
             page.keyboard().press("Control+y");
             assertThat(title).containsText("is proven");
         }
@@ -111,6 +116,69 @@ class LiveInBrowserTest {
             hall.edit(Hall.LEAD, "Took C101 out", new Change.Drop(Section.CABLES, "C101"));
             see(page, true);
             assertThat(page.locator("h1")).containsText("does not arrive");
+        }
+    }
+
+    /** A telephone held upright writes the picture lying and says so; where it was taken is nobody's business. */
+    @Test
+    void aPhotoFromAPhoneIsShownUprightAndTellsNothingElse() {
+        try (Hall hall = Hall.demo();
+                BrowserContext window = browser.open(Size.PHONE, ColorScheme.LIGHT)) {
+            Page page = comeIn(hall, window, "/p/" + hall.job().id() + "/questions");
+            page.locator("#answer-q7 summary").click();
+            page.locator("#photo-q7").setInputFiles(new FilePayload("a.jpg", "image/jpeg", BarePhotoTest.jpeg(64, 48, 6)));
+            page.locator("#answer-q7 button").click();
+            Locator photo = page.locator("#q7 .photos img");
+            assertThat(photo).hasCount(1);
+            page.waitForFunction("document.querySelector('#q7 .photos img').naturalHeight > 0");
+            assertThat(photo).hasJSProperty("naturalWidth", 48);
+            assertThat(photo).hasJSProperty("naturalHeight", 64);
+            byte[] shown = window.request()
+                    .get(hall.origin() + photo.getAttribute("src"))
+                    .body();
+            org.assertj.core.api.Assertions.assertThat(new String(shown, StandardCharsets.ISO_8859_1))
+                    .doesNotContain("51 deg");
+        }
+    }
+
+    @Test
+    void photosThatAreTooLargeTogetherAreToldBeforeTheyAreSent() {
+        try (Hall hall = Hall.demo();
+                BrowserContext window = browser.open(Size.PHONE, ColorScheme.LIGHT)) {
+            Page page = comeIn(hall, window, "/p/" + hall.job().id() + "/questions");
+            page.locator("#answer-q7 summary").click();
+            page.locator("#text-q7").fill("Two of them");
+            page.locator("#photo-q7")
+                    .setInputFiles(new FilePayload("a.jpg", "image/jpeg", new byte[26 * 1024 * 1024]));
+            page.locator("#answer-q7 button").click();
+            assertThat(page.locator("#text-q7")).hasValue("Two of them");
+            org.assertj.core.api.Assertions.assertThat(
+                            page.locator("#photo-q7").evaluate("field => field.validationMessage"))
+                    .asString()
+                    .contains("26 MB");
+        }
+    }
+
+    /** Somebody else answers the same meanwhile: nothing is overwritten, and nothing typed is lost, however long. */
+    @Test
+    void aRefusedAnswerIsTypedThereStill() {
+        try (Hall hall = Hall.demo();
+                BrowserContext window = browser.open(Size.PHONE, ColorScheme.LIGHT)) {
+            window.route("**/live", Route::abort);
+            Page page = comeIn(hall, window, "/p/" + hall.job().id() + "/questions");
+            page.locator("#answer-q7 summary").click();
+            String mine = "The label says 24 V, and the cable goes up behind the cupboard. ".repeat(20).strip();
+            page.locator("#text-q7").fill(mine);
+            Question q7 = hall.job().now().project().questions().get("q7");
+            Question asked = new Question("q7", q7.to(), q7.about(), "What is that box?", q7.due(), null, q7.remarks());
+            hall.edit(Hall.LEAD, "Asked q7 in other words", new Change.Put(Section.QUESTIONS, "q7", asked));
+            page.locator("#answer-q7 button").click();
+            assertThat(page.locator(".notice")).containsText("Nothing was changed");
+            assertThat(page.locator("#text-q7")).hasValue(mine);
+            assertThat(page.locator("#text-q7")).isVisible();
+            page.locator("#answer-q7 button").click();
+            assertThat(page.locator(".notice")).containsText("Answered q7");
+            assertThat(page.locator("#q7")).containsText("behind the cupboard");
         }
     }
 

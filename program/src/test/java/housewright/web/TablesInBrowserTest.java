@@ -230,6 +230,15 @@ class TablesInBrowserTest {
     }
 
     @Test
+    void theHeadingsStandInOneLine() {
+        go("/equipment");
+        Object tops = page.evaluate("() => [...new Set([...document.querySelectorAll('#grid thead :is(a, .head)')]"
+                + ".filter((each) => each.offsetParent).map((each) => each.getBoundingClientRect().top))].length");
+        org.assertj.core.api.Assertions.assertThat(tops).isEqualTo(1);
+        assertThat(page.locator("#grid thead .head")).hasText("Findings");
+    }
+
+    @Test
     void rowsArePastedEachTakenOrRefusedWithWhy() {
         go("/cables");
         page.locator("[data-paste]").click();
@@ -241,6 +250,16 @@ class TablesInBrowserTest {
         assertThat(page.locator("#beside h2")).containsText("1 of 2 rows");
         assertThat(page.locator(".pasted-rows")).containsText("no-such");
         shot("paste");
+        page.locator(".paste-form [name=head]").uncheck();
+        assertThat(page.locator("#beside h2")).containsText("of 3 rows");
+        page.locator(".paste-form [name=head]").check();
+        assertThat(page.locator("#beside h2")).containsText("1 of 2 rows");
+        assertThat(page.locator(".paste-form [name=head]")).isFocused();
+        Locator length = page.locator(".paste-form [name=columns]").last();
+        length.selectOption("");
+        assertThat(page.locator(".pasted-rows")).not().containsText("length");
+        length.selectOption("length");
+        assertThat(page.locator(".pasted-rows")).containsText("length");
         page.locator("[data-take-rows]").click();
         says("Pasted 1 row");
         assertThat(project().cables().get("X1").length().metres()).isEqualTo(7);

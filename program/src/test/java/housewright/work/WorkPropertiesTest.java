@@ -144,9 +144,13 @@ class WorkPropertiesTest {
                     .isTrue();
             if (!task.own() && task.kind().section() != null) {
                 assertThat(TaskKind.find(task.id()).orElseThrow().kind()).isEqualTo(task.kind());
-                assertThat(task.about().getFirst())
-                        .isEqualTo(task.kind().section() + "."
-                                + TaskKind.find(task.id()).orElseThrow().about());
+                String about = task.about().getFirst();
+                String place = task.parts().isEmpty() ? "" : "at-";
+                assertThat(task.id()).startsWith(task.kind().word() + "-" + place);
+                if (task.parts().isEmpty()) {
+                    assertThat(task.id().replaceFirst("-up$", ""))
+                            .endsWith(about.substring(about.lastIndexOf('.') + 1).replaceFirst("-up$", ""));
+                }
             }
             if (task.heightM() != null && task.heightM() > 3.5 && !task.own()) {
                 assertThat(task.overhead()).as(task.id()).isTrue();
@@ -188,7 +192,10 @@ class WorkPropertiesTest {
         Work work = study.work();
         Map<String, Set<String>> before = before(work);
         for (FeedProof proof : study.proofs()) {
-            WorkTask prove = work.find("prove-" + proof.feed().id()).orElse(null);
+            WorkTask prove = work.tasks().stream()
+                    .filter(task -> task.proves().contains(proof.feed().id()))
+                    .findFirst()
+                    .orElse(null);
             if (proof.feed().never()) {
                 continue;
             }
@@ -304,9 +311,10 @@ class WorkPropertiesTest {
         Map<String, WorkTask> now = byId(after);
         Set<String> touched = touched(before, after);
         for (WorkTask task : old.values()) {
-            boolean concerned =
-                    GATHERED.contains(task.kind()) || task.about().stream().anyMatch(touched::contains);
-            if (concerned) {
+            boolean concerned = GATHERED.contains(task.kind())
+                    || !task.parts().isEmpty()
+                    || task.about().stream().anyMatch(touched::contains);
+            if (concerned || joined(now, task)) {
                 continue;
             }
             assertThat(now).as("seed " + seed).containsKey(task.id());
@@ -315,10 +323,19 @@ class WorkPropertiesTest {
             assertThat(same.kind()).as(task.id()).isEqualTo(task.kind());
         }
         for (WorkTask task : now.values()) {
-            boolean concerned =
-                    GATHERED.contains(task.kind()) || task.about().stream().anyMatch(touched::contains);
-            assertThat(concerned || old.containsKey(task.id())).as(task.id()).isTrue();
+            boolean concerned = GATHERED.contains(task.kind())
+                    || !task.parts().isEmpty()
+                    || task.about().stream().anyMatch(touched::contains);
+            assertThat(concerned || joined(old, task) || old.containsKey(task.id())).as(task.id()).isTrue();
         }
+    }
+
+    /** It is part of a round of like work in one of the two projects, and by itself in the other. */
+    private static boolean joined(Map<String, WorkTask> tasks, WorkTask alone) {
+        return tasks.values().stream()
+                .anyMatch(task -> task.kind() == alone.kind()
+                        && !task.parts().isEmpty()
+                        && task.about().containsAll(alone.about()));
     }
 
     private static Map<String, WorkTask> byId(Project project) {

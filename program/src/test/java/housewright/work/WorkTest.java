@@ -125,6 +125,27 @@ class WorkTest {
     }
 
     @Test
+    void anAddressOverheadIsSetUpThereUnlessTheTypeTakesItFromTheFloor() {
+        String lamp = """
+                equipment:
+                  lamp: {model: MODEL, at: bar, secondary: fitted, light: {universe: 1, address: 5, mode: 1ch}, was: {light: {address: 9}}}
+                models:
+                  by-cable: {kind: fixture, light: {modes: {1ch: 1}, rdm: yes}}
+                  by-display: {kind: fixture, light: {modes: {1ch: 1}, rdm: no}}
+                hires: {lift: {kind: aerial-lift, per-day: 100, skill: lift-operator}}
+                """;
+        WorkTask unknown = task(work(lamp.replace("MODEL", "led-profile-26")), "address-lamp");
+        assertThat(unknown.hires()).containsExactly("lift");
+        assertThat(unknown.assumed()).anyMatch(each -> each.contains("can be set from the floor"));
+        WorkTask display = task(work(lamp.replace("MODEL", "by-display")), "address-lamp");
+        assertThat(display.hires()).containsExactly("lift");
+        assertThat(display.assumed()).noneMatch(each -> each.contains("from the floor"));
+        WorkTask cable = task(work(lamp.replace("MODEL", "by-cable")), "address-lamp");
+        assertThat(cable.hires()).isEmpty();
+        assertThat(cable.crew()).isEqualTo(1);
+    }
+
+    @Test
     void betweenReachAndStepsATowerServesBothHands() {
         String camera = "equipment: {cam: {model: camera-ptz-12x, at: wall, life: new, secondary: fitted}}\n";
         assertThat(task(work(camera + "hires: {tower: {kind: access-tower, skill: work-at-height}}\n"), "mount-cam")
@@ -145,8 +166,10 @@ class WorkTest {
                   C1: {type: mic-cable, from: mic.out, to: unknown, via: [odd], life: new, terminated: site}
                   O1: {type: hdmi, from: pc.hdmi-1, to: unknown, life: strike}
                 """);
-        assertThat(task(work, "mount-mic").assumed()).contains("work from the floor: nobody has said where nowhere is");
-        assertThat(task(work, "mount-thing").assumed()).contains("a thing of usual size: its type is not known");
+        assertThat(task(work, "mount-at-hall").assumed())
+                .contains(
+                        "work from the floor: nobody has said where nowhere is",
+                        "a thing of usual size: its type is not known");
         assertThat(task(work, "pull-C1").assumed())
                 .anyMatch(each -> each.startsWith("a length of 10 m"))
                 .anyMatch(each -> each.contains("odd is open like a tray"))
@@ -164,6 +187,7 @@ class WorkTest {
                   amp:  {model: amplifier-2x800, at: rack, unit: 10}
                 cables:
                   O1: {type: mic-cable, from: old.out-1, to: amp.in-1, length: 2 m, life: strike}
+                tasks: {mount-new: {}}
                 """);
         assertThat(task(work, "copy-old").title()).startsWith("Save the settings");
         assertThat(task(work, "strike-old").after()).containsExactly("copy-old", "take-out-O1");
@@ -184,7 +208,7 @@ class WorkTest {
         assertThat(task(work, "mount-new").after()).containsExactly("address-new");
         assertThat(task(work, "address-new").overhead()).isFalse();
         assertThat(task(work, "address-kept").overhead()).isTrue();
-        assertThat(task(work, "focus-new").conditions()).containsExactly(RoomCondition.DARK, RoomCondition.EMPTY);
+        assertThat(task(work, "focus-new").conditions()).containsExactly(RoomCondition.DARK);
         assertThat(ids(work)).contains("secure-kept").doesNotContain("focus-kept", "secure-new");
     }
 
@@ -203,9 +227,10 @@ class WorkTest {
                 feeds:
                   voice: {from: mic.pickup, to: desk.main-L, carries: audio}
                   old-voice: {from: mic.pickup, to: old.main-L, carries: audio}
+                tasks: {prove-voice: {}}
                 """);
         WorkTask prove = task(work, "prove-voice");
-        assertThat(prove.proves()).isEqualTo("voice");
+        assertThat(prove.proves()).containsExactly("voice");
         assertThat(prove.after()).contains("replug-C1", "configure-desk");
         assertThat(task(work, "replug-C1").takesApart()).containsExactly("old-voice");
         assertThat(task(work, "strike-old").takesApart()).containsExactly("old-voice");

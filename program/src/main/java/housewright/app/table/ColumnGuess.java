@@ -3,9 +3,11 @@ package housewright.app.table;
 import housewright.file.EntityCells.Reading;
 import housewright.file.Naming;
 import housewright.model.Project;
+import housewright.sheet.Delimited;
 import housewright.study.Study;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,8 +23,15 @@ import org.jspecify.annotations.Nullable;
  * look like.
  */
 public final class ColumnGuess {
+    /** Columns that some cable lists have beside the thing: the port of it. Put together with it to one end. */
+    static final String FROM_PORT = "from:port";
+
+    static final String TO_PORT = "to:port";
+
     /** Enough to see what a column holds. */
     private static final int LOOKED_AT = 40;
+
+    static final int LONGEST_HEAD = 60;
 
     /**
      * A guess.
@@ -52,30 +61,85 @@ public final class ColumnGuess {
     private ColumnGuess(Study study, Table table) {
         this.study = study;
         this.table = table;
-        if (table != Table.PATCH) {
-            columns.add(new Tables.Column(Tables.ID, "Id", null, true, false, true, false, List.of(), null));
+        columns.addAll(columns(table));
+    }
+
+    private static final Map<Table, List<Tables.Column>> COLUMNS = new EnumMap<>(Table.class);
+
+    static {
+        for (Table table : Table.values()) {
+            List<Tables.Column> columns = new ArrayList<>();
+            if (table != Table.PATCH) {
+                columns.add(new Tables.Column(Tables.ID, "Id", null, true, false, true, false, List.of(), null));
+            }
+            Tables.columns(table).stream().filter(column -> !column.derived()).forEach(columns::add);
+            if (table == Table.CABLES) {
+                columns.add(port(FROM_PORT, "From, port"));
+                columns.add(port(TO_PORT, "To, port"));
+            }
+            COLUMNS.put(table, List.copyOf(columns));
         }
-        Tables.columns(table).stream().filter(column -> !column.derived()).forEach(columns::add);
+    }
+
+    private static Tables.Column port(String key, String title) {
+        return new Tables.Column(key, title, null, false, false, false, false, List.of(), null);
+    }
+
+    /** What a column of a list may be in a table. */
+    public static List<Tables.Column> columns(Table table) {
+        return COLUMNS.getOrDefault(table, List.of());
+    }
+
+    /** @param head what stands over each column, found by whoever has read the sheet */
+    static Guess headed(Study study, Table table, List<String> head, List<List<String>> rows) {
+        int width = Math.max(head.size(), rows.stream().mapToInt(List::size).max().orElse(0));
+        return new ColumnGuess(study, table).guess(padded(head, width), true, rows, width);
+    }
+
+    static Guess headless(Study study, Table table, List<List<String>> rows) {
+        int width = rows.stream().mapToInt(List::size).max().orElse(0);
+        return new ColumnGuess(study, table).guess(padded(List.of(), width), false, rows, width);
+    }
+
+    /** How well a row would do as a head of the table: the fits of the columns it names, and how many it names. */
+    static int[] headFit(Table table, List<String> row) {
+        Map<String, Integer> best = new HashMap<>();
+        for (String cell : row) {
+            if (!cell.isEmpty() && cell.length() <= LONGEST_HEAD) {
+                HeadWords.fits(table, cell).entrySet().stream()
+                        .max(Map.Entry.<String, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey()))
+                        .ifPresent(most -> best.merge(most.getKey(), most.getValue(), Math::max));
+            }
+        }
+        return new int[] {best.values().stream().mapToInt(Integer::intValue).sum(), best.size()};
     }
 
     public static Guess of(Study study, Table table, String text) {
-        return of(study, table, PastedText.rows(text));
+        return of(study, table, Delimited.pasted(text));
+    }
+
+    /** @param headed the first row is headings, as somebody has said; null where nobody has */
+    public static Guess of(Study study, Table table, String text, @Nullable Boolean headed) {
+        return new ColumnGuess(study, table).guess(Delimited.pasted(text), headed);
     }
 
     /** @param rows cells of any sheet, a head among them or not */
     public static Guess of(Study study, Table table, List<List<String>> rows) {
-        return new ColumnGuess(study, table).guess(rows);
+        return new ColumnGuess(study, table).guess(rows, null);
     }
 
-    private Guess guess(List<List<String>> rows) {
+    private Guess guess(List<List<String>> rows, @Nullable Boolean said) {
         if (rows.isEmpty()) {
             return new Guess(List.of(), List.of(), List.of());
         }
         int width = rows.stream().mapToInt(List::size).max().orElse(0);
         List<String> first = padded(rows.getFirst(), width);
-        boolean headed = isHead(first, rows);
-        List<List<String>> body = (headed ? rows.subList(1, rows.size()) : rows)
-                .stream().map(row -> padded(row, width)).toList();
+        boolean headed = said == null ? isHead(first, rows) : said;
+        return guess(first, headed, headed ? rows.subList(1, rows.size()) : rows, width);
+    }
+
+    private Guess guess(List<String> first, boolean headed, List<List<String>> rows, int width) {
+        List<List<String>> body = rows.stream().map(row -> padded(row, width)).toList();
         Map<Integer, String> found = new TreeMap<>();
         record Pair(int theirs, String ours, double score) {}
         List<Pair> pairs = new ArrayList<>();
@@ -133,7 +197,8 @@ public final class ColumnGuess {
     /** A word among others counts for less than one alone, and never makes a head without one. */
     private double word(Tables.Column column, String head) {
         int fit = HeadWords.fit(table, column, head);
-        return fit == 0 && HeadWords.hints(table, column, head) ? 0.5 : fit;
+        boolean mayHint = column.first() || column.key().equals(Tables.ID);
+        return fit == 0 && mayHint && HeadWords.hints(table, column, head) ? 0.5 : fit;
     }
 
     private boolean isHead(List<String> first, List<List<String>> rows) {
@@ -170,6 +235,9 @@ public final class ColumnGuess {
         }
         if (column.key().equals("ip")) {
             return share(cells, cell -> cell.matches("\\d{1,3}(\\.\\d{1,3}){3}"));
+        }
+        if (column.key().indexOf(':') >= 0) {
+            return 0; // a port without its thing looks like anything
         }
         boolean anything = reads(column, "no such thing at all");
         return anything ? 0 : share(cells, cell -> !cell.matches("\\d+") && reads(column, cell)) * 0.9;

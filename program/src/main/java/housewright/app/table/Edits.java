@@ -25,6 +25,9 @@ import org.jspecify.annotations.Nullable;
 public final class Edits {
     private static final String ID_EXPECTED = "an id of letters, digits and hyphens, such as camera-3";
 
+    /** One for each row of the longest list that is taken at once. */
+    private static final int MOST_ERRORS = 25_000;
+
     private final Study study;
     private final Project project;
     private final Table table;
@@ -338,6 +341,6 @@ public final class Edits {
 
     /** What a file of the project would be refused for; none where it reads. */
     static List<FileError> check(Study study, Project after) {
-        return ProjectReader.check("edit", after, study.types().library());
+        return ProjectReader.check("edit", after, study.types().library(), MOST_ERRORS);
     }
 }

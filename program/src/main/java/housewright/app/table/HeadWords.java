@@ -1,12 +1,25 @@
 package housewright.app.table;
 
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What people write over the columns of their own lists, by our column; common practice of the trade. */
 final class HeadWords {
+    private static final Pattern BRACKETS = Pattern.compile("[\\[(][^)\\]]*[)\\]]");
+    private static final Pattern MARKS = Pattern.compile("[^a-z0-9/]+");
+
+    /** Units that people write behind a head without brackets, and that are no word of another meaning. */
+    private static final Pattern UNIT_BEHIND =
+            Pattern.compile("(?i).*[\\s/,]\\s*(mm|cm|m|ft|kg|g|lb|kw|db|ms|mhz)\\s*$");
+
+    private static final Pattern UNIT_IN_BRACKETS = Pattern.compile("[\\[(]\\s*([^)\\]\\s]+)\\s*[)\\]]");
+
     private static final Map<String, List<String>> ALL = new LinkedHashMap<>();
 
     static {
@@ -30,10 +43,20 @@ final class HeadWords {
         own(Table.EQUIPMENT, "light.mode", "mode", "dmx mode", "personality");
         own(Table.EQUIPMENT, "light.colour", "colour", "color", "gel", "filter");
         own(Table.EQUIPMENT, "serial", "serial number", "serial no", "s/n", "sn");
-        own(Table.CABLES, "id", "cable", "cable no", "cable number", "cable id", "line", "line no");
+        own(Table.CABLES, "id", "cable", "cable no", "cable number", "cable id", "cable ref", "line", "line no");
         own(Table.CABLES, "type", "cable type", "kind", "type of cable");
-        own(Table.CABLES, "from", "source", "origin", "start", "from port", "a end", "end a", "output");
-        own(Table.CABLES, "to", "destination", "dest", "target", "to port", "b end", "end b", "input");
+        own(
+                Table.CABLES, "from", "source", "origin", "start", "a end", "end a", "output", "from device", "source device",
+                "from equipment", "from end", "side a", "from unit", "from thing");
+        own(
+                Table.CABLES, "to", "destination", "dest", "target", "b end", "end b", "input", "to device",
+                "destination device", "to equipment", "to end", "side b", "to unit", "to thing");
+        own(
+                Table.CABLES, ColumnGuess.FROM_PORT, "from port", "source port", "from socket", "source socket",
+                "from connector", "from connection", "from output", "port a", "from jack");
+        own(
+                Table.CABLES, ColumnGuess.TO_PORT, "to port", "destination port", "to socket", "destination socket",
+                "to connector", "to connection", "to input", "port b", "to jack");
         own(Table.CABLES, "via", "route", "path", "pathway", "pathways", "way", "containment");
         own(Table.CABLES, "length", "length", "len", "run", "run length", "cable length");
         own(Table.CABLES, "tested", "test", "tested by", "test result");
@@ -79,24 +102,37 @@ final class HeadWords {
         OWN.computeIfAbsent(table, key -> new LinkedHashMap<>()).put(column, List.of(words));
     }
 
-    /** How well a head names a column: 3 its own name, 2 what the trade calls it in this table, 1 in any; 0 not. */
+    /** By table, then by the plain head, the columns that it names and how well. */
+    private static final Map<Table, Map<String, Map<String, Integer>>> INDEX = new EnumMap<>(Table.class);
+
+    static {
+        for (Table table : Table.values()) {
+            Map<String, Map<String, Integer>> heads = new HashMap<>();
+            for (Tables.Column column : ColumnGuess.columns(table)) {
+                String key = column.key();
+                put(heads, plain(key), key, 3);
+                put(heads, plain(column.title()), key, 3);
+                OWN.getOrDefault(table, Map.of()).getOrDefault(key, List.of()).forEach(word -> put(heads, word, key, 2));
+                ALL.getOrDefault(key, List.of()).forEach(word -> put(heads, word, key, 1));
+            }
+            put(heads, plain(table.one()), Tables.ID, 1);
+            INDEX.put(table, heads);
+        }
+    }
+
+    private static void put(Map<String, Map<String, Integer>> heads, String head, String key, int fit) {
+        heads.computeIfAbsent(head, each -> new HashMap<>()).merge(key, fit, Math::max);
+    }
+
+    /** The columns that a head names: 3 by their own name, 2 by what the trade calls them in this table, 1 in any. */
+    static Map<String, Integer> fits(Table table, String head) {
+        Map<String, Map<String, Integer>> heads = INDEX.getOrDefault(table, Map.of());
+        return heads.getOrDefault(plain(head), Map.of());
+    }
+
+    /** How well a head names a column; 0 not. */
     static int fit(Table table, Tables.Column column, String head) {
-        String plain = plain(head);
-        if (plain.isEmpty()) {
-            return 0;
-        }
-        if (plain.equals(plain(column.key())) || plain.equals(plain(column.title()))) {
-            return 3;
-        }
-        if (OWN.getOrDefault(table, Map.of())
-                .getOrDefault(column.key(), List.of())
-                .contains(plain)) {
-            return 2;
-        }
-        return ALL.getOrDefault(column.key(), List.of()).contains(plain)
-                        || (plain.equals(plain(table.one())) && column.key().equals(Tables.ID))
-                ? 1
-                : 0;
+        return fits(table, head).getOrDefault(column.key(), 0);
     }
 
     /**
@@ -113,18 +149,22 @@ final class HeadWords {
                         .anyMatch(said::contains);
     }
 
-    /** Small letters, no unit in brackets, no marks. */
-    private static String plain(String head) {
-        return head.toLowerCase(Locale.ROOT)
-                .replaceAll("[\\[(][^)\\]]*[)\\]]", " ")
-                .replaceAll("[^a-z0-9/]+", " ")
-                .strip();
+    /** Small letters, no unit, no marks. */
+    static String plain(String head) {
+        Matcher behind = UNIT_BEHIND.matcher(head);
+        String without = behind.matches() ? head.substring(0, behind.start(1)) : head;
+        String small = BRACKETS.matcher(without.toLowerCase(Locale.ROOT)).replaceAll(" ");
+        String plain = MARKS.matcher(small).replaceAll(" ").strip();
+        return plain.endsWith("/") ? plain.substring(0, plain.length() - 1).strip() : plain;
     }
 
-    /** The unit that a head has in brackets, or after a slash: {@code Length (m)}; empty where it has none. */
+    /** The unit that a head has in brackets or behind it: {@code Length (m)}; empty where it has none. */
     static String unit(String head) {
-        java.util.regex.Matcher brackets = java.util.regex.Pattern.compile("[\\[(]\\s*([^)\\]\\s]+)\\s*[)\\]]")
-                .matcher(head);
-        return brackets.find() ? brackets.group(1) : "";
+        Matcher brackets = UNIT_IN_BRACKETS.matcher(head);
+        if (brackets.find()) {
+            return brackets.group(1);
+        }
+        Matcher behind = UNIT_BEHIND.matcher(head);
+        return behind.matches() ? behind.group(1) : "";
     }
 }

@@ -4,6 +4,9 @@ import housewright.app.table.ColumnGuess.Guess;
 import housewright.file.EntityCells.Reading;
 import housewright.file.FileError;
 import housewright.file.Naming;
+import housewright.model.Cable;
+import housewright.model.Equipment;
+import housewright.model.PatchEntry;
 import housewright.model.Project;
 import housewright.model.change.Change;
 import housewright.study.Study;
@@ -72,12 +75,31 @@ public final class Paste {
     private final Guess guess;
     private final Map<String, Tables.Column> columns = new HashMap<>();
     private final Map<Naming, Map<String, String>> words = new HashMap<>();
+    private final Map<String, ? extends Record> existing;
+    private final Map<String, String> labelled = new HashMap<>();
+    private final Map<String, String> lastNamed = new HashMap<>();
+    private final SocketWords sockets;
 
     private Paste(Study study, Table table, Guess guess) {
+        this.existing = Rows.of(study.project(), table);
+        this.sockets = new SocketWords(study);
         this.study = study;
         this.table = table;
         this.guess = guess;
-        Tables.columns(table).forEach(column -> columns.put(column.key(), column));
+        ColumnGuess.columns(table).forEach(column -> columns.put(column.key(), column));
+        columns.remove(Tables.ID);
+        existing.forEach((id, entity) -> {
+            String label = label(entity);
+            if (label != null) {
+                labelled.merge(Edits.slug(label), id, (one, other) -> ""); // of two that say the same, neither
+            }
+        });
+    }
+
+    private static @Nullable String label(Record entity) {
+        return entity instanceof Equipment thing
+                ? thing.label()
+                : entity instanceof Cable cable ? cable.label() : null;
     }
 
     public static Pasted read(Study study, Table table, Guess guess) {
@@ -86,7 +108,7 @@ public final class Paste {
 
     private Pasted read() {
         List<PastedRow> rows = new ArrayList<>();
-        Set<String> taken = new LinkedHashSet<>(Rows.of(study.project(), table).keySet());
+        Set<String> taken = new LinkedHashSet<>(existing.keySet());
         Set<String> pasted = new HashSet<>();
         for (int i = 0; i < guess.rows().size(); i++) {
             PastedRow row = row(i + 1, guess.rows().get(i), taken);
@@ -103,15 +125,18 @@ public final class Paste {
             taken.add(row.id());
             rows.add(row);
         }
-        Project after = study.project();
-        for (int round = 0; round < MOST_ROUNDS; round++) {
+        Project after = applied(rows);
+        List<FileError> errors = Edits.check(study, after);
+        for (int round = 0; round < MOST_ROUNDS && !errors.isEmpty() && refuse(rows, after, errors); round++) {
             after = applied(rows);
-            List<FileError> errors = Edits.check(study, after);
-            if (errors.isEmpty() || !refuse(rows, after, errors)) {
-                break;
-            }
+            errors = Edits.check(study, after);
         }
-        after = applied(rows);
+        if (!errors.isEmpty()) { // no row can be blamed: better none than a project that no file may hold
+            List<CellError> all = List.of(new CellError(
+                    "", "", errors.getFirst().path() + ": " + errors.getFirst().found(), "rows that go together", null));
+            rows.replaceAll(row -> row.accepted() ? refused(row, all) : row);
+            after = study.project();
+        }
         List<String> ids =
                 rows.stream().filter(PastedRow::accepted).map(PastedRow::id).toList();
         String says = "Pasted " + ids.size() + (ids.size() == 1 ? " row" : " rows") + " into " + table.title();
@@ -119,17 +144,26 @@ public final class Paste {
     }
 
     private Project applied(List<PastedRow> rows) {
-        Project after = study.project();
+        List<Change> changes = new ArrayList<>();
+        Map<String, List<PatchEntry>> patch = new LinkedHashMap<>();
         for (PastedRow row : rows) {
-            if (row.accepted()) {
-                Record before =
-                        row.isNew() ? null : Rows.of(study.project(), table).get(row.id());
-                if (Rows.read(table, row.id(), before, row.cells()) instanceof Reading.Read read) {
-                    after = Change.apply(after, Rows.put(after, table, before, row.id(), read.entity()));
-                }
+            Record before = row.isNew() ? null : existing.get(row.id());
+            if (!row.accepted()
+                    || !(Rows.read(table, row.id(), before, row.cells()) instanceof Reading.Read read)) {
+                continue;
+            }
+            if (read.entity() instanceof PatchRow entry && entry.device() != null && entry.entry() != null) {
+                patch.computeIfAbsent(
+                                entry.device(),
+                                device -> new ArrayList<>(
+                                        study.project().patch().getOrDefault(device, List.of())))
+                        .add(entry.entry());
+            } else {
+                changes.addAll(Rows.put(study.project(), table, before, row.id(), read.entity()));
             }
         }
-        return after;
+        patch.forEach((device, entries) -> changes.add(new Change.Repatch(device, entries)));
+        return Change.apply(study.project(), changes);
     }
 
     /** Refuses the rows that errors are in; whether any was. */
@@ -173,16 +207,18 @@ public final class Paste {
                 Tables.Column column = columns.get(key);
                 String head = i < guess.head().size() ? guess.head().get(i) : "";
                 String taken1 = column == null ? text : text(column, text, HeadWords.unit(head));
-                if (!taken1.equals(text)) {
+                boolean plain = taken1.equalsIgnoreCase(text) || taken1.startsWith(text + " ");
+                if (!plain) {
                     notes.add("Read \"" + text + "\" as " + taken1 + ".");
                 }
                 cells.put(key, taken1);
             }
         }
+        end("from", ColumnGuess.FROM_PORT, cells, notes);
+        end("to", ColumnGuess.TO_PORT, cells, notes);
         boolean isNew = table == Table.PATCH
                 || id.isEmpty()
-                || !taken.contains(id)
-                || !Rows.of(study.project(), table).containsKey(id);
+                || !existing.containsKey(id);
         if (id.isEmpty() && cells.isEmpty()) {
             String none = "nothing in any column that is read";
             return new PastedRow(
@@ -192,7 +228,7 @@ public final class Paste {
             id = proposed(cells, taken);
             notes.add("Named " + id + ".");
         }
-        Record before = isNew ? null : Rows.of(study.project(), table).get(id);
+        Record before = isNew ? null : existing.get(id);
         List<CellError> errors = new ArrayList<>();
         switch (Rows.read(table, id, before, cells)) {
             case Reading.Read read -> {
@@ -215,8 +251,14 @@ public final class Paste {
     }
 
     private String proposed(Map<String, String> cells, Set<String> taken) {
-        String proposed = Edits.of(study, table).proposedId(cells);
-        return taken.contains(proposed) ? Numbering.next(proposed, taken::contains) : proposed;
+        String kind = table == Table.EQUIPMENT ? cells.getOrDefault("model", "") : "";
+        String last = lastNamed.get(kind);
+        String next = last == null
+                ? Edits.of(study, table).proposedId(cells)
+                : Numbering.next(last, taken::contains);
+        String proposed = taken.contains(next) ? Numbering.next(next, taken::contains) : next;
+        lastNamed.put(kind, proposed);
+        return proposed;
     }
 
     private String idOf(String text, Map<String, String> cells, List<String> notes) {
@@ -224,11 +266,31 @@ public final class Paste {
             return text;
         }
         String slug = Edits.slug(text);
+        String known = labelled.getOrDefault(slug, "");
+        if (!existing.containsKey(slug) && !known.isEmpty()) {
+            notes.add("Is labelled \"" + text + "\".");
+            return known;
+        }
         notes.add("Named " + slug + ".");
         if (columns.containsKey("label") && !guess.columns().contains("label")) {
             cells.put("label", text);
         }
         return slug;
+    }
+
+    /** A thing and its port, of two columns, as one end of a cable. */
+    private void end(String key, String portKey, Map<String, String> cells, List<String> notes) {
+        String port = cells.remove(portKey);
+        if (port == null) {
+            return;
+        }
+        String thing = cells.getOrDefault(key, "");
+        String whole = thing.isEmpty() ? port : thing + " " + port;
+        String end = sockets.find(whole);
+        cells.put(key, end == null ? (thing.isEmpty() ? port : thing + "." + port) : end);
+        if (end != null && !end.equals(thing + "." + port)) {
+            notes.add("Read \"" + whole + "\" as " + end + ".");
+        }
     }
 
     /** As the project writes it: ids for what they are called, small letters for words, units from the head. */
@@ -243,13 +305,32 @@ public final class Paste {
             }
             return String.join(", ", ids);
         }
+        if (naming != null && naming.isWithinAThing() && !column.list()) {
+            boolean split = guess.columns().contains(column.key() + ":port");
+            String spot = split || text.equals("unknown") ? null : sockets.find(text);
+            return spot == null ? text : spot;
+        }
         if (!column.words().isEmpty() && !column.words().contains(text)) {
             String small = text.toLowerCase(Locale.ROOT).replace(' ', '-');
             String word = word(column, small);
             return word == null ? text : word;
         }
-        boolean bare = text.matches("[+-]?\\d+([.,]\\d+)?");
-        return bare && !unit.isEmpty() ? text.replace(',', '.') + " " + unit : text;
+        if (!column.list() && column.words().isEmpty() && !FREE.contains(column.key())) {
+            String point = withPoint(text);
+            boolean bare = point.matches("[+-]?\\d+(\\.\\d+)?");
+            return bare && !unit.isEmpty() ? point + " " + unit : point;
+        }
+        return text;
+    }
+
+    /** Columns in which a comma is a comma. */
+    private static final Set<String> FREE = Set.of("note", "label", "serial", "by", "asks", "answer", "name", "role", "supplier");
+
+    /** A comma before other than three digits is a decimal one; before three nobody knows, and it is refused as it is. */
+    private static String withPoint(String text) {
+        return text.matches("[+-]?\\d+,(\\d{1,2}|\\d{4,})(\\s*[^\\d\\s,.;/]+\\S*)?")
+                ? text.replaceFirst(",", ".")
+                : text;
     }
 
     private static @Nullable String word(Tables.Column column, String small) {

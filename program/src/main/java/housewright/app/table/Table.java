@@ -78,7 +78,7 @@ public enum Table {
             Section.PEOPLE,
             "People",
             "person",
-            List.of("role", "skills", "free", "remote", "note"),
+            List.of("role", "skills", "free", "remote", "visits", "note"),
             "Who works on the job, what each can do, and when each is free."),
     HIRES(
             Section.HIRES,

@@ -18,14 +18,18 @@ import housewright.model.change.Change;
 import housewright.model.change.Section;
 import housewright.unit.TimeSpan;
 import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 
 /** A computer that goes, with whatever is on it. */
 public final class ComputerNotCopied implements Rule {
     private static final Set<Kind> KEEPS = EnumSet.of(Kind.COMPUTER, Kind.RECORDER);
+
+    /** What people call it. */
+    private static final List<String> SAVES =
+            List.of("copy", "copied", "copies", "back up", "backup", "save", "migrat", "transfer", "rescue");
 
     private static final Card CARD = new Card(
             "computer-not-copied",
@@ -41,17 +45,28 @@ public final class ComputerNotCopied implements Rule {
 
     @Override
     public Stream<Finding> check(Evidence evidence) {
-        Set<String> copied = new HashSet<>();
-        for (Task task : evidence.project().tasks().values()) {
-            copied.addAll(task.needs());
-        }
         return evidence.project().equipment().values().stream()
-                .filter(each -> each.life() == Life.STRIKE && !copied.contains(each.id()))
+                .filter(each -> each.life() == Life.STRIKE && !isCopied(evidence, each))
                 .filter(each -> evidence.types()
                         .findModel(each.model())
                         .filter(model -> KEEPS.contains(model.kind()))
                         .isPresent())
                 .map(each -> finding(evidence, each));
+    }
+
+    /** A task stands for the one that copies it, or needs it and says that it copies. */
+    private static boolean isCopied(Evidence evidence, Equipment old) {
+        String copy = "copy-" + old.id();
+        for (Task task : evidence.project().tasks().values()) {
+            if (task.id().equals(copy) || task.covers().contains(copy)) {
+                return true; // one that is skipped says so on purpose
+            }
+            String name = (task.name() == null ? task.id() : task.name()).toLowerCase(Locale.ROOT);
+            if (!task.skip() && task.needs().contains(old.id()) && SAVES.stream().anyMatch(name::contains)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Finding finding(Evidence evidence, Equipment old) {

@@ -20,6 +20,7 @@ import housewright.model.change.Change;
 import housewright.signal.Present;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -45,8 +46,12 @@ public final class PowerMissing implements Rule {
         if (evidence.project().venue().circuits().isEmpty()) {
             return Stream.empty(); // nobody has drawn the mains
         }
+        Set<String> byNetwork = new HashSet<>(); // or on a port that gives none, which another rule says
+        evidence.networks().powered().stream()
+                .filter(each -> each.by() != null)
+                .forEach(each -> byNetwork.add(each.thing().id()));
         List<Equipment> dark = evidence.pictures().things().stream()
-                .filter(thing -> isUnpowered(evidence, thing))
+                .filter(thing -> !byNetwork.contains(thing.id()) && isUnpowered(evidence, thing))
                 .map(Present::equipment)
                 .toList();
         if (dark.isEmpty()) {
@@ -67,7 +72,6 @@ public final class PowerMissing implements Rule {
         Model model = thing.model();
         if (model == null
                 || (model.battery() != null && model.kind() != Kind.UPS)
-                || model.poe() != null
                 || equipment.partOf() != null
                 || equipment.runsOn() != null
                 || equipment.circuit() != null

@@ -29,6 +29,7 @@ public final class JoiningRules {
                 new LineTapsOverRating(),
                 new AmplifierPower(),
                 new MainsPinsLive(),
+                new MainsIntoSignal(),
                 new DmxOnThreePins());
     }
 }

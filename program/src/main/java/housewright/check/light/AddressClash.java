@@ -15,9 +15,11 @@ import housewright.model.Kind;
 import housewright.model.Stage;
 import housewright.model.change.Change;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -73,9 +75,9 @@ public final class AddressClash implements Rule {
 
     /** The socket that sends to it, back through splitters, which send the same to all their outputs. */
     private static @Nullable String root(Lights lights, Receiver receiver) {
-        Set<DmxLine> seen = new HashSet<>();
+        Set<Plug> seen = Collections.newSetFromMap(new IdentityHashMap<>());
         DmxLine line = lights.findLine(receiver.id()).orElse(null);
-        while (line != null && line.source() != null && seen.add(line)) {
+        while (line != null && line.source() != null && seen.add(line.source())) {
             Plug source = line.source();
             boolean split = source.model() != null && source.model().kind() == Kind.DMX_SPLITTER;
             DmxLine before = split ? lights.findLine(source.at().thing()).orElse(null) : null;

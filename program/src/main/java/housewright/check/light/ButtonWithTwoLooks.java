@@ -9,8 +9,11 @@ import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.finding.Value;
 import housewright.model.Control;
+import housewright.model.Model;
 import housewright.model.NamePattern;
 import housewright.model.Ref;
+import housewright.model.Ref.Address;
+import housewright.model.Signal;
 import housewright.model.Stage;
 import housewright.model.Words;
 import housewright.model.change.Change;
@@ -27,7 +30,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** One button that calls two looks: which one comes is a matter of luck. */
+/** One button that calls two looks, or two that close one contact: which look comes is a matter of luck. */
 public final class ButtonWithTwoLooks implements Rule {
     private static final Card CARD = new Card(
             "button-with-two-looks",
@@ -58,7 +61,72 @@ public final class ButtonWithTwoLooks implements Rule {
                 findings.add(finding(evidence, these, looks));
             }
         });
+        byContact(evidence, byButton).forEach((input, buttons) -> {
+            Set<String> looks = new LinkedHashSet<>();
+            buttons.forEach(button -> looks.add(Objects.requireNonNull(button.calls())));
+            if (looks.size() > 1) {
+                findings.add(contact(input, buttons));
+            }
+        });
         return findings.stream();
+    }
+
+    /** The first control of each button, by the contact inputs that the button closes. */
+    private static Map<String, List<Control>> byContact(Evidence evidence, Map<String, List<Control>> byButton) {
+        Map<String, List<Control>> byContact = new LinkedHashMap<>();
+        byButton.values().forEach(these -> {
+            Control first = these.getFirst();
+            Address button = Objects.requireNonNull(first.press()).addresses().getFirst();
+            Present panel = evidence.lights().things().get(button.thing());
+            if (panel == null || panel.model() == null || !givesContact(panel.model())) {
+                return;
+            }
+            for (String socket : Reached.by(evidence, button).sockets()) {
+                int dot = socket.lastIndexOf('.');
+                String thing = socket.substring(0, Math.max(0, dot));
+                Present present = evidence.lights().things().get(thing);
+                if (!thing.equals(button.thing())
+                        && present != null
+                        && present.model() != null
+                        && takesContact(present.model(), socket.substring(dot + 1))) {
+                    byContact.computeIfAbsent(socket, key -> new ArrayList<>(1)).add(first);
+                }
+            }
+        });
+        return byContact;
+    }
+
+    private static boolean givesContact(Model model) {
+        return model.ports().values().stream().anyMatch(port -> port.out() == Signal.CONTACT);
+    }
+
+    private static boolean takesContact(Model model, String port) {
+        return model.ports().entrySet().stream()
+                .anyMatch(each -> each.getValue().in() == Signal.CONTACT
+                        && each.getKey().names().contains(port));
+    }
+
+    private static Finding contact(String input, List<Control> buttons) {
+        List<Subject> subjects = new ArrayList<>();
+        buttons.forEach(each -> subjects.add(Said.control(each.id())));
+        subjects.add(Subject.equipment(input.substring(0, input.lastIndexOf('.'))));
+        return CARD.finding(
+                Severity.FIX,
+                subjects,
+                Said.some(buttons.stream()
+                                .map(each -> Objects.requireNonNull(each.press())
+                                        .addresses()
+                                        .getFirst()
+                                        .said())
+                                .toList())
+                        + " close the same contact, "
+                        + new Ref(input).addresses().getFirst().said() + ", and call "
+                        + Said.some(buttons.stream()
+                                .map(each -> Words.said(Objects.requireNonNull(each.calls())))
+                                .toList())
+                        + ": whichever is pressed, the same look comes.",
+                List.of(new Value("buttons on the contact", buttons.size(), 1.0, "")),
+                List.of(Fix.of("Bring each button to a contact of its own.")));
     }
 
     private static Finding finding(Evidence evidence, List<Control> these, Set<String> looks) {

@@ -1,5 +1,6 @@
 package housewright.check.light;
 
+import housewright.cable.Chain;
 import housewright.check.Evidence;
 import housewright.check.Rule;
 import housewright.finding.Finding;
@@ -13,11 +14,18 @@ import housewright.light.Lights;
 import housewright.light.Receiver;
 import housewright.model.Stage;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
-/** Fixtures that no controller reaches: on no line, on a line into which nothing sends, or into which another universe is sent. */
+/**
+ * Fixtures that no controller reaches: on no line, on a line into which nothing sends, or into which another universe is
+ * sent. What a feed to them says is not said twice.
+ */
 public final class UniverseNotFed implements Rule {
     private static final Card CARD = new Card(
             "universe-not-fed",
@@ -34,38 +42,70 @@ public final class UniverseNotFed implements Rule {
     @Override
     public Stream<Finding> check(Evidence evidence) {
         Lights lights = evidence.lights();
+        Set<String> told = Reached.missedAsLight(evidence);
         List<String> loose = new ArrayList<>();
+        Set<String> after = new LinkedHashSet<>();
+        Set<Chain> begun = Collections.newSetFromMap(new IdentityHashMap<>());
         for (Receiver each : lights.receivers()) {
-            if (Lights.takesDmx(each) && lights.findLine(each.id()).isEmpty()) {
+            if (!Lights.takesDmx(each) || lights.findLine(each.id()).isPresent()) {
+                continue;
+            }
+            List<DmxLine> on = lights.lines().stream()
+                    .filter(line -> !line.fed() && each.id().equals(beginsAt(line)))
+                    .toList();
+            on.forEach(line -> begun.add(line.chain())); // what hangs on it is told with it
+            List<String> behind =
+                    on.stream().flatMap(line -> fixtures(lights, line).stream()).toList();
+            if (!told.contains(each.id()) && behind.stream().noneMatch(told::contains)) {
                 loose.add(each.id());
+                after.addAll(behind);
             }
         }
         List<Finding> findings = new ArrayList<>();
         if (!loose.isEmpty()) {
+            List<String> dark = new ArrayList<>(loose);
+            dark.addAll(after);
             findings.add(CARD.finding(
                     Severity.FIX,
-                    Said.equipment(loose),
+                    Said.equipment(dark),
                     "No DMX cable ends in " + Said.things(loose) + ": " + (loose.size() == 1 ? "it stays" : "they stay")
-                            + " dark.",
-                    List.of(new Value("fixtures without a line", loose.size(), 0.0, "")),
+                            + " dark"
+                            + (after.isEmpty()
+                                    ? "."
+                                    : ", and so " + (after.size() == 1 ? "does " : "do ") + Said.things(after)
+                                            + " further on."),
+                    List.of(new Value("fixtures without a line", dark.size(), 0.0, "")),
                     List.of(Fix.of("Draw the cable from the fixture before it, or from a node or a splitter."))));
         }
         for (DmxLine line : lights.lines()) {
-            check(lights, line, findings);
+            if (!begun.contains(line.chain())) {
+                check(lights, line, told, findings);
+            }
         }
         return findings.stream();
     }
 
-    private static void check(Lights lights, DmxLine line, List<Finding> findings) {
-        List<String> fixtures = line.loads().stream()
+    private static @Nullable String beginsAt(DmxLine line) {
+        return line.source() == null ? null : line.source().at().thing();
+    }
+
+    private static List<String> fixtures(Lights lights, DmxLine line) {
+        return line.loads().stream()
                 .filter(each -> lights.findReceiver(each).isPresent())
                 .toList();
+    }
+
+    private static void check(Lights lights, DmxLine line, Set<String> told, List<Finding> findings) {
+        List<String> fixtures = fixtures(lights, line);
         if (fixtures.isEmpty()) {
             return;
         }
         String begin =
                 line.source() == null ? "a loose end" : line.source().at().saidPort();
         if (!line.fed()) {
+            if (fixtures.stream().anyMatch(told::contains)) {
+                return; // a feed to one of them says where it stops, and what mends that feeds the whole line
+            }
             findings.add(CARD.finding(
                     Severity.FIX,
                     subjects(line, fixtures),

@@ -9,14 +9,21 @@ import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Value;
 import housewright.model.Kind;
+import housewright.model.Place;
+import housewright.model.Ref;
+import housewright.model.Ref.Address;
 import housewright.model.Stage;
 import housewright.model.Words;
 import housewright.room.View;
 import housewright.room.Workplace;
+import housewright.signal.Present;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** A desk behind a wall from what it mixes, or in another room. */
 public final class DeskOutOfSight implements Rule {
@@ -48,7 +55,7 @@ public final class DeskOutOfSight implements Rule {
                                 + ": whoever works there does not see the stage.",
                         List.of(new Value("hidden", walled.size(), null, "")),
                         List.of(Fix.of("Move the desk to where it sees the stage."))));
-            } else if (elsewhere != null && !work.operated().isEmpty() && !hasPicture(evidence, work)) {
+            } else if (elsewhere != null && !work.operated().isEmpty() && !hasPicture(evidence, work, elsewhere)) {
                 findings.add(CARD.finding(
                         Severity.NOTE,
                         Sight.subjects(work, null),
@@ -64,10 +71,37 @@ public final class DeskOutOfSight implements Rule {
         return findings.stream();
     }
 
-    private static boolean hasPicture(Evidence evidence, Workplace work) {
-        return evidence.pictures().things().stream()
-                .anyMatch(thing -> thing.model() != null
-                        && thing.model().kind() == Kind.DISPLAY
-                        && work.place().id().equals(thing.equipment().at()));
+    /** A camera of that room on a screen at the desk. */
+    private static boolean hasPicture(Evidence evidence, Workplace work, String room) {
+        Collection<Present> things = evidence.pictures().things();
+        Set<String> screens = new HashSet<>();
+        for (Present thing : things) {
+            if (isA(thing, Kind.DISPLAY) && work.place().id().equals(thing.equipment().at())) {
+                screens.add(thing.id());
+            }
+        }
+        return !screens.isEmpty()
+                && things.stream()
+                        .filter(thing -> isA(thing, Kind.CAMERA) && room.equals(room(evidence, thing)))
+                        .flatMap(DeskOutOfSight::points)
+                        .anyMatch(from -> evidence.signals().reaches(from, at -> screens.contains(at.thing())));
+    }
+
+    private static boolean isA(Present thing, Kind kind) {
+        return thing.model() != null && thing.model().kind() == kind;
+    }
+
+    private static @Nullable String room(Evidence evidence, Present thing) {
+        String at = thing.equipment().at();
+        Place place = at == null ? null : evidence.project().venue().places().get(at);
+        return place == null ? null : place.room();
+    }
+
+    private static Stream<Address> points(Present camera) {
+        return camera.model() == null
+                ? Stream.empty()
+                : camera.model().points().stream()
+                        .flatMap(names -> names.names().stream())
+                        .map(point -> new Ref(camera.id() + "." + point).addresses().getFirst());
     }
 }

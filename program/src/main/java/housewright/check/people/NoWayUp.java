@@ -11,9 +11,9 @@ import housewright.finding.Subject;
 import housewright.finding.Value;
 import housewright.model.Stage;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -23,7 +23,7 @@ public final class NoWayUp implements Rule {
 
     private static final Card CARD = new Card(
             "no-way-up",
-            "Is there a way up to everything that is to be hung, moved or taken down?",
+            "Is there a way up to everything that is to be hung, moved, secured, taken down or set up there?",
             Set.of(Severity.FIX),
             new Source.Published(
                     "TRBS 2121 part 2 (Germany), as quoted on public pages",
@@ -42,30 +42,57 @@ public final class NoWayUp implements Rule {
             return Stream.empty();
         }
         double limit = evidence.limit(CARD, HIGH);
-        Map<String, Double> places = new LinkedHashMap<>();
-        int things = 0;
-        for (Overhead.Work work : Overhead.work(evidence)) {
-            if (work.height() > limit) {
-                things++;
-                places.put(work.place().id(), work.height());
-            }
+        List<Finding> findings = new ArrayList<>();
+        List<Overhead.Work> hung = high(Overhead.work(evidence), limit);
+        if (!hung.isEmpty()) {
+            Set<String> things = new LinkedHashSet<>();
+            hung.forEach(each -> things.add(each.thing().id()));
+            findings.add(finding(
+                    evidence,
+                    hung,
+                    limit,
+                    Wording.counted(things.size(), "thing is", "things are")
+                            + " to be hung, moved, secured or taken down",
+                    "",
+                    ""));
         }
-        if (places.isEmpty()) {
-            return Stream.empty();
+        List<Overhead.Work> set = high(Overhead.readdressed(evidence), limit);
+        if (!set.isEmpty()) {
+            List<String> lamps =
+                    set.stream().map(each -> each.thing().id()).distinct().toList();
+            findings.add(finding(
+                    evidence,
+                    set,
+                    limit,
+                    Wording.things(lamps, 4) + (lamps.size() == 1 ? " gets" : " get") + " another address",
+                    "nobody has said that it can be set from the floor",
+                    "Where the type takes it over the cable, say `rdm: yes` under its light; or enter"));
         }
-        double highest =
-                places.values().stream().mapToDouble(each -> each).max().orElseThrow();
-        List<Subject> subjects = new ArrayList<>();
-        places.keySet().forEach(place -> subjects.add(new Subject("place", place)));
-        return Stream.of(CARD.finding(
+        return findings.stream();
+    }
+
+    private static List<Overhead.Work> high(List<Overhead.Work> all, double limit) {
+        return all.stream().filter(each -> each.height() > limit).toList();
+    }
+
+    private static Finding finding(
+            Evidence evidence, List<Overhead.Work> all, double limit, String what, String unsaid, String first) {
+        Set<String> places = new LinkedHashSet<>();
+        double highest = 0;
+        for (Overhead.Work each : all) {
+            places.add(each.place().id());
+            highest = Math.max(highest, each.height());
+        }
+        return CARD.finding(
                 Severity.FIX,
-                subjects,
-                Wording.counted(things, "thing is", "things are") + " to be hung, moved or taken down up to "
-                        + Wording.length(evidence, highest) + " above the floor, at "
-                        + Wording.things(places.keySet(), 4)
-                        + ", and nothing is entered that gets anybody up there.",
+                places.stream().map(place -> new Subject("place", place)).toList(),
+                what + (places.size() == 1 ? " " : " up to ") + Wording.length(evidence, highest)
+                        + " above the floor, at " + Wording.things(places, 4)
+                        + (unsaid.isEmpty() ? ", and" : "; " + unsaid + ", and")
+                        + " nothing is entered that gets anybody up there.",
                 List.of(new Value("height", highest, limit, "m")),
-                List.of(Fix.of("Enter the lift or tower under hires, with the skill its user needs, the hall's own at"
-                        + " per-day: 0. A ladder is no place for work with both hands; local law decides."))));
+                List.of(Fix.of((first.isEmpty() ? "Enter" : first)
+                        + " the lift or tower under hires, with the skill its user needs, the hall's own at"
+                        + " per-day: 0. A ladder is no place for work with both hands; local law decides.")));
     }
 }

@@ -57,7 +57,9 @@ public final class ConnectorOverloaded implements Rule {
                 continue;
             }
             double amperes = Supplies.amperes(supplies.through(each.id()), volts, Supplies.POWER_FACTOR);
-            if (amperes > rating && !hasHotterBelow(evidence, each, volts)) {
+            if (amperes > rating
+                    && !hasHotterBelow(evidence, each, volts)
+                    && !OutletOverloaded.isInletOver(evidence, each)) {
                 findings.add(finding(supplies, each, amperes, rating));
             }
         }

@@ -7,10 +7,11 @@ import housewright.finding.Fix;
 import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Subject;
+import housewright.model.Model;
 import housewright.model.NamePattern;
-import housewright.model.Port;
 import housewright.model.Ref;
 import housewright.model.Ref.Address;
+import housewright.model.Shape;
 import housewright.model.Signal;
 import housewright.model.Stage;
 import housewright.model.Words;
@@ -18,6 +19,7 @@ import housewright.sound.Patched;
 import housewright.sound.Sound;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -90,24 +92,30 @@ final class StereoOneSide implements Rule {
 
     private static void inputs(Evidence evidence, List<Finding> findings) {
         Sound sound = evidence.sound();
+        Map<Model, List<NamePattern>> known = new IdentityHashMap<>();
         for (String id : evidence.project().equipment().keySet()) {
-            if (sound.findShape(id).isEmpty()) {
+            Model model = sound.findShape(id).map(Shape::model).orElse(null);
+            if (model == null) {
                 continue;
             }
-            Map<NamePattern, Port> ports =
-                    sound.findShape(id).orElseThrow().model().ports();
-            ports.forEach((pattern, port) -> {
-                if (port.in() == Signal.ANALOG_AUDIO && pattern.text().endsWith("{L,R}")) {
-                    String left = pattern.names().getFirst();
-                    String right = pattern.names().getLast();
-                    boolean hasLeft = !evidence.cabling().in(id + "." + left).isEmpty();
-                    boolean hasRight = !evidence.cabling().in(id + "." + right).isEmpty();
-                    if (hasLeft != hasRight) {
-                        findings.add(input(id, hasLeft ? left : right, hasLeft ? right : left));
-                    }
+            for (NamePattern sides : known.computeIfAbsent(model, StereoOneSide::stereoInputs)) {
+                String left = sides.names().getFirst();
+                String right = sides.names().getLast();
+                boolean hasLeft = !evidence.cabling().in(id + "." + left).isEmpty();
+                boolean hasRight = !evidence.cabling().in(id + "." + right).isEmpty();
+                if (hasLeft != hasRight) {
+                    findings.add(input(id, hasLeft ? left : right, hasLeft ? right : left));
                 }
-            });
+            }
         }
+    }
+
+    private static List<NamePattern> stereoInputs(Model model) {
+        return model.ports().entrySet().stream()
+                .filter(port -> port.getValue().in() == Signal.ANALOG_AUDIO
+                        && port.getKey().text().endsWith("{L,R}"))
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     private static Finding input(String id, String plugged, String lone) {

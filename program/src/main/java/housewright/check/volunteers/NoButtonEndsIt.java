@@ -11,6 +11,7 @@ import housewright.finding.Subject;
 import housewright.model.Control;
 import housewright.model.Lighting;
 import housewright.model.Look;
+import housewright.model.Ref;
 import housewright.model.Stage;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -40,7 +41,7 @@ public final class NoButtonEndsIt implements Rule {
             Look look = lighting == null || control.calls() == null
                     ? null
                     : lighting.looks().get(control.calls());
-            if (look != null && control.press() != null) {
+            if (look != null && control.press() != null && !isFader(control.press())) {
                 panels.add(control.press().thing());
                 dark |= look.levels().values().stream().allMatch(level -> level.base() == 0);
             }
@@ -56,5 +57,11 @@ public final class NoButtonEndsIt implements Rule {
                         List.of(Fix.of(
                                 "Give one button a look with no lamp in it; the house's own lights and the emergency"
                                         + " lighting stay as they are."))));
+    }
+
+    /** What a hand pushes up, it pulls down again. */
+    private static boolean isFader(Ref press) {
+        String name = press.addresses().getFirst().spot().name();
+        return name.startsWith("fader") || name.startsWith("playback");
     }
 }

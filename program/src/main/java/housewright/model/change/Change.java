@@ -72,11 +72,7 @@ public sealed interface Change {
 
     /** Gives the project with the changes made, in order. */
     static Project apply(Project project, List<Change> changes) {
-        Project changed = project;
-        for (Change change : changes) {
-            changed = Edit.apply(changed, change);
-        }
-        return changed;
+        return Edit.apply(project, changes);
     }
 
     /** What makes the second project of the first, in the order of the sections; none where they are the same. */

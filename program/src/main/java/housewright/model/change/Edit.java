@@ -21,19 +21,37 @@ import org.jspecify.annotations.Nullable;
 final class Edit {
     private Edit() {}
 
-    static Project apply(Project project, Change change) {
+    /** Makes them in order; entities of one section that follow one another are put and dropped at once. */
+    static Project apply(Project project, List<Change> changes) {
+        Project changed = project;
+        for (int i = 0; i < changes.size(); ) {
+            Section section = section(changes.get(i));
+            if (section == null) {
+                changed = apply(changed, changes.get(i++));
+                continue;
+            }
+            Map<String, Record> entities = new LinkedHashMap<>(section.of(changed));
+            for (; i < changes.size() && section(changes.get(i)) == section; i++) {
+                if (changes.get(i) instanceof Change.Put put) {
+                    entities.put(put.id(), put.entity());
+                } else if (changes.get(i) instanceof Change.Drop drop) {
+                    entities.remove(drop.id());
+                }
+            }
+            changed = with(changed, section, entities);
+        }
+        return changed;
+    }
+
+    /** Of a change that puts or drops an entity. */
+    private static @Nullable Section section(Change change) {
+        return change instanceof Change.Put put ? put.section() : change instanceof Change.Drop drop ? drop.section() : null;
+    }
+
+    private static Project apply(Project project, Change change) {
         return switch (change) {
-            case Change.Put put -> {
-                Map<String, Record> entities = new LinkedHashMap<>(put.section().of(project));
-                entities.put(put.id(), put.entity());
-                yield with(project, put.section(), entities);
-            }
-            case Change.Drop drop -> {
-                Map<String, Record> entities =
-                        new LinkedHashMap<>(drop.section().of(project));
-                entities.remove(drop.id());
-                yield with(project, drop.section(), entities);
-            }
+            case Change.Put put -> apply(project, List.of(put));
+            case Change.Drop drop -> apply(project, List.of(drop));
             case Change.Arrange arrange ->
                 with(project, arrange.section(), arranged(arrange.section().of(project), arrange.ids()));
             case Change.Patch patch -> withPatch(project, patch.device(), change);

@@ -32,6 +32,8 @@ public final class Grid {
     /** Longest piece, in minutes, of a task that may pause. */
     static final int PIECE = 60;
 
+    private static final long[] NOBODY = {};
+
     public final Job job;
     public final Log log;
     /** Positions. */
@@ -64,6 +66,11 @@ public final class Grid {
     public final int frozenFinish;
 
     private final Map<String, int[]> surroundings = new HashMap<>();
+    private final Map<Long, List<Window>> stretchesOnSite = new HashMap<>();
+    private final Map<Long, List<Window>> stretchesAnywhere = new HashMap<>();
+    private final Map<Times, long[]> possible = new HashMap<>();
+    private final Map<Times, BitSet> openOf = new HashMap<>();
+    private final Map<Times, BitSet> startsOf = new HashMap<>();
     private final Openings openings;
     private final Map<String, int[]> toolTaken = new HashMap<>();
 
@@ -94,6 +101,10 @@ public final class Grid {
             return Arrays.stream(pieces).sum();
         }
     }
+
+    /** What the times of a piece hang on; arrays count as the same only where they are one. */
+    @SuppressWarnings("ArrayRecordComponent") // compared by identity on purpose: like tasks share them
+    private record Times(int[] surroundings, long[] crews, int ticks, boolean remote) {}
 
     /** A condition of a place: tasks that need it, alone, and tasks that spoil it. */
     @SuppressWarnings("ArrayRecordComponent") // never compared
@@ -495,17 +506,49 @@ public final class Grid {
     /** The crews that could do each piece at some time, were there nothing else to do. */
     private long[] possible(Task task, int[] pieces, int[] around, long[] crews) {
         int longest = Arrays.stream(pieces).max().orElse(0);
-        int[][] free = task.site().remote() ? anywhere : site;
-        return Arrays.stream(crews)
+        boolean remote = task.site().remote();
+        BitSet open = open(around, longest);
+        return possible.computeIfAbsent(new Times(around, crews, longest, remote), any -> Arrays.stream(
+                        crews)
                 .filter(crew -> {
-                    for (int at = 0; at < length; at++) {
-                        if (around[at] >= longest && crewFree(free, crew, at) >= longest) {
+                    for (Window stretch : stretches(crew, remote)) {
+                        int at = open.nextSetBit(stretch.from());
+                        if (at >= 0 && at + longest <= stretch.to()) {
                             return true;
                         }
                     }
                     return false;
                 })
-                .toArray();
+                .toArray());
+    }
+
+    /** Where place, hire and time leave room for a piece. */
+    private BitSet open(int[] surroundings, int ticks) {
+        return openOf.computeIfAbsent(new Times(surroundings, NOBODY, ticks, false), any -> {
+            BitSet open = new BitSet(length);
+            for (int at = 0; at < length; at++) {
+                if (surroundings[at] >= ticks) {
+                    open.set(at);
+                }
+            }
+            return open;
+        });
+    }
+
+    /** Where a whole crew is free together without a gap, in positions: few for most, however long the axis is. */
+    private List<Window> stretches(long crew, boolean remote) {
+        return (remote ? stretchesAnywhere : stretchesOnSite).computeIfAbsent(crew, any -> {
+            int[][] free = remote ? anywhere : site;
+            List<Window> found = new ArrayList<>();
+            for (int at = 0; at < length; ) {
+                int run = Math.min(length - at, crewFree(free, crew, at));
+                if (run > 0) {
+                    found.add(new Window(at, at + run));
+                }
+                at += Math.max(run, 1);
+            }
+            return found;
+        });
     }
 
     /** For how many positions from one on a whole crew is free; without end for a crew of nobody. */
@@ -519,18 +562,21 @@ public final class Grid {
 
     /** Positions at which a piece of some length may start with some crew, were there nothing else to do. */
     public BitSet starts(Unit unit, int ticks) {
+        Times times = new Times(
+                unit.surroundings(), unit.crews(), ticks, unit.task().site().remote());
+        return (BitSet) startsOf.computeIfAbsent(times, any -> starting(unit, ticks)).clone();
+    }
+
+    private BitSet starting(Unit unit, int ticks) {
         BitSet may = new BitSet(length);
-        int[][] free = free(unit);
-        for (int at = 0; at < length; at++) {
-            if (unit.surroundings()[at] >= ticks) {
-                for (long crew : unit.crews()) {
-                    if (crewFree(free, crew, at) >= ticks) {
-                        may.set(at);
-                        break;
-                    }
+        for (long crew : unit.crews()) {
+            for (Window stretch : stretches(crew, unit.task().site().remote())) {
+                if (stretch.length() >= ticks) {
+                    may.set(stretch.from(), stretch.to() - ticks + 1);
                 }
             }
         }
+        may.and(open(unit.surroundings(), ticks));
         return may;
     }
 

@@ -3,6 +3,8 @@ package housewright.plan.list;
 import housewright.plan.axis.Grid;
 import housewright.plan.axis.Grid.Unit;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /** The latest a unit may end without delaying what follows it: the least is the most urgent. */
@@ -10,11 +12,18 @@ final class Urgency {
     private final Grid grid;
     private final Builder builder;
     private final List<Unit> backwards;
+    /** Where each piece of a unit may start, by its people's times and its place's. */
+    private final List<BitSet[]> starts;
 
     Urgency(Grid grid, Builder builder) {
         this.grid = grid;
         this.builder = builder;
         this.backwards = order(grid, builder).reversed();
+        this.starts = grid.units.stream()
+                .map(unit -> Arrays.stream(unit.pieces())
+                        .mapToObj(ticks -> grid.starts(unit, ticks))
+                        .toArray(BitSet[]::new))
+                .toList();
     }
 
     /** Units in an order in which each stands after those before it. */
@@ -44,6 +53,7 @@ final class Urgency {
      */
     double[] of(boolean[] proves) {
         double[] latest = new double[grid.units.size()];
+        double[] begins = new double[latest.length];
         boolean[] leads = new boolean[latest.length];
         for (Unit unit : grid.units) {
             latest[unit.index()] = unit.due();
@@ -59,11 +69,11 @@ final class Urgency {
         }
         for (Unit unit : backwards) {
             for (int next : builder.after(unit.index())) {
-                latest[unit.index()] = Math.min(
-                        latest[unit.index()],
-                        latest[next] - grid.units.get(next).ticks());
+                latest[unit.index()] = Math.min(latest[unit.index()], begins[next]);
                 leads[unit.index()] |= leads[next];
             }
+            begins[unit.index()] = begin(unit, latest[unit.index()]);
+            latest[unit.index()] = begins[unit.index()] + unit.ticks();
         }
         for (int index = 0; index < latest.length; index++) {
             if (!leads[index]) {
@@ -71,5 +81,17 @@ final class Urgency {
             }
         }
         return latest;
+    }
+
+    /** The latest at which a unit may begin to end by then; where its times allow none, as if they were open. */
+    private double begin(Unit unit, double end) {
+        BitSet[] may = starts.get(unit.index());
+        double at = end;
+        for (int piece = may.length - 1; piece >= 0; piece--) {
+            int latest = (int) Math.floor(at - unit.pieces()[piece]);
+            int found = latest < 0 ? -1 : may[piece].previousSetBit(latest);
+            at = found < 0 ? at - unit.pieces()[piece] : found;
+        }
+        return at;
     }
 }

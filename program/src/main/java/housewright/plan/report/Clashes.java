@@ -22,6 +22,7 @@ import housewright.plan.list.ListScheduler;
 import housewright.plan.report.Wish.Way;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -45,10 +46,25 @@ final class Clashes {
     private static final int WAYS_EACH = 16;
     private static final int NAMED = 3;
 
+    /** Tasks placed in all by plans that only show what would help, which bounds the time whatever the size. */
+    private static final long PLACED = 6_000;
+
+    /** Tasks looked at in all to say which wishes clash; what is missed beyond that is told without its reasons. */
+    private static final long LOOKED_AT = 15_000;
+
+    private static final int ROUNDS = 2;
+
     private final Job job;
     private final Log log;
     private final Map<String, Slot> slots;
     private final Map<String, Task> tasks = new LinkedHashMap<>();
+    /** Whether the new way of a promise cannot be proven in time, so that the old has to wait: asked of every task. */
+    private final Map<Promise, Boolean> forced = new HashMap<>();
+
+    /** Units of work, in tasks placed, that are left for plans that show what would help. */
+    private long left = PLACED;
+
+    private long lookedAt;
 
     private Clashes(Request request, Schedule schedule) {
         this.log =
@@ -326,6 +342,10 @@ final class Clashes {
     }
 
     private boolean forced(Promise promise) {
+        return forced.computeIfAbsent(promise, this::mustWait);
+    }
+
+    private boolean mustWait(Promise promise) {
         Window when = job.event(promise.event()).when();
         return promise.worksToday()
                 && !Measures.over(job, log, promise)
@@ -415,6 +435,7 @@ final class Clashes {
 
     /** Whether times, chains and hours alone show that a job cannot be done with everything in time. */
     private boolean impossible(Job part) {
+        lookedAt += part.tasks().size();
         Grid grid = Grid.of(part, log);
         Bound bound = Bound.of(grid);
         int last = 0;
@@ -430,13 +451,16 @@ final class Clashes {
     private record Found(List<String> wishes, List<String> ways) {}
 
     private Optional<Found> smallest(Job part, List<Wish> wishes) {
-        if (!impossible(part)) {
+        if (lookedAt > LOOKED_AT || !impossible(part)) {
             return Optional.empty();
         }
         List<Wish> left = new ArrayList<>();
         drop(part, wishes, left);
         List<String> ways = new ArrayList<>();
         for (Wish wish : left) {
+            if (!helps(wish.without().apply(part))) {
+                continue; // nor does any less of it
+            }
             wish.ways()
                     .apply(part)
                     .limit(WAYS_EACH)
@@ -454,10 +478,7 @@ final class Clashes {
      * @return the job without the others
      */
     private Job drop(Job now, List<Wish> wishes, List<Wish> kept) {
-        Job without = now;
-        for (Wish wish : wishes) {
-            without = wish.without().apply(without);
-        }
+        Job without = Wish.without(now, wishes);
         if (wishes.isEmpty() || impossible(without)) {
             return without;
         }
@@ -472,11 +493,15 @@ final class Clashes {
 
     /** Whether a plan is really found for what was missed and all that must come before it. */
     private boolean helps(Job changed) {
+        if (left < changed.tasks().size()) {
+            return false;
+        }
+        left -= changed.tasks().size();
         return !impossible(changed) && missedIn(changed, quick(changed)) == 0;
     }
 
     private Schedule quick(Job part) {
-        return ListScheduler.schedule(Request.of(part, Effort.repeatable(1, 1)).withLog(log), Grid.of(part, log), 4);
+        return ListScheduler.schedule(Request.of(part, Effort.repeatable(1, 1)).withLog(log), Grid.of(part, log), ROUNDS);
     }
 
     private long missedIn(Job part, Schedule schedule) {

@@ -61,6 +61,13 @@ final class Slack {
                 end = Math.min(end, latest.getOrDefault(next.task(), next.start()));
             }
         }
+        for (Slot paused : slots.values()) { // begun earlier, and taken up again after this one
+            if (paused.pieces().size() > 1 && tied(task, slot, task(paused), paused)) {
+                for (Window piece : paused.pieces()) {
+                    end = piece.from() >= slot.end() ? Math.min(end, piece.from()) : end;
+                }
+            }
+        }
         for (Promise promise : job.promises()) {
             Window when = job.event(promise.event()).when();
             if (promise.provenBy().contains(task.id()) && slot.end() <= when.from() && apartBefore(promise, when)) {

@@ -104,7 +104,8 @@ final class Wishes {
             Length pausing = new Length(length.optimistic(), length.likely(), length.pessimistic(), true);
             all.add(Wish.whole(
                     "%s takes %s at a stretch".formatted(task.title(), hours(length.planned(job.tick()))),
-                    from -> change(from, task.id(), each -> sized(each, pausing, each.crew(), each.site())),
+                    task.id(),
+                    each -> sized(each, pausing, each.crew(), each.site()),
                     "%s may be laid down and taken up again".formatted(task.title())));
         }
     }
@@ -114,7 +115,8 @@ final class Wishes {
             Site afar = new Site(task.site().place(), task.site().spot(), true, Set.of(), Set.of());
             all.add(Wish.whole(
                     "%s is done on site".formatted(task.title()),
-                    from -> change(from, task.id(), each -> sized(each, each.length(), each.crew(), afar)),
+                    task.id(),
+                    each -> sized(each, each.length(), each.crew(), afar),
                     "%s may be done from afar".formatted(task.title())));
         }
     }
@@ -371,17 +373,15 @@ final class Wishes {
             Timing old = task.timing();
             all.add(Wish.whole(
                     "%s is pinned to %s".formatted(task.title(), job.spoken(start)),
-                    from -> change(
-                            from,
-                            task.id(),
-                            each -> timed(
+                    task.id(),
+                    each -> timed(
                                     each,
                                     new Timing(
                                             old.after(),
                                             old.deliveries(),
                                             old.earliest(),
                                             each.timing().due(),
-                                            null))),
+                                            null)),
                     "%s is not pinned".formatted(task.title())));
         }
         if (!task.crew().pinned().isEmpty()) {
@@ -392,14 +392,12 @@ final class Wishes {
                             .toList());
             all.add(Wish.whole(
                     "%s is to be done by %s".formatted(task.title(), names),
-                    from -> change(
-                            from,
-                            task.id(),
-                            each -> sized(
+                    task.id(),
+                    each -> sized(
                                     each,
                                     each.length(),
                                     new Crew(each.crew().count(), each.crew().skills(), List.of()),
-                                    each.site())),
+                                    each.site()),
                     "%s may be done by others".formatted(task.title())));
         }
     }
@@ -409,17 +407,15 @@ final class Wishes {
             all.add(Wish.whole(
                     "%s takes %s people at once"
                             .formatted(task.title(), task.crew().count()),
-                    from -> change(
-                            from,
-                            task.id(),
-                            each -> sized(
+                    task.id(),
+                    each -> sized(
                                     each,
                                     each.length(),
                                     new Crew(
                                             Math.max(1, each.crew().pinned().size()),
                                             each.crew().skills(),
                                             each.crew().pinned()),
-                                    each.site())),
+                                    each.site()),
                     "%s can be done by one person alone".formatted(task.title())));
         }
     }

@@ -7,6 +7,7 @@ import housewright.app.ProjectStore.NewRevision;
 import housewright.app.ProjectStore.Revision;
 import housewright.app.ProjectStore.Saved;
 import housewright.app.ProjectStore.Step;
+import housewright.app.ProjectStore.StepTaken;
 import housewright.app.StoreException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -111,6 +112,20 @@ final class Journal {
 
     static List<Revision> listSince(Handle handle, String project, long revision) throws StoreException {
         return since(handle, getKey(handle, project), revision, Long.MAX_VALUE);
+    }
+
+    static List<StepTaken> listSteps(Handle handle, String project, long revision) throws StoreException {
+        return handle.createQuery("""
+                        SELECT number, author, step, of_revision FROM revision
+                        WHERE project = :project AND number > :after ORDER BY number""")
+                .bind("project", getKey(handle, project))
+                .bind("after", revision)
+                .map((row, context) -> new StepTaken(
+                        row.getLong("number"),
+                        row.getString("author"),
+                        Step.valueOf(row.getString("step")),
+                        row.getLong("of_revision")))
+                .list();
     }
 
     static long lastSeen(Handle handle, String project, String person) throws StoreException {

@@ -4,6 +4,7 @@ import housewright.app.ProjectStore;
 import housewright.app.StoreException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -13,10 +14,12 @@ import org.jspecify.annotations.Nullable;
 public final class SqliteStore implements ProjectStore {
     private final Database database;
     private final Backups backups;
+    private final Trouble trouble;
     private final @Nullable String whyReadOnly;
     private volatile @Nullable String backupTrouble;
 
-    private SqliteStore(Database database, Backups backups, @Nullable String whyReadOnly) {
+    private SqliteStore(Database database, Backups backups, Trouble trouble, @Nullable String whyReadOnly) {
+        this.trouble = trouble;
         this.database = database;
         this.backups = backups;
         this.whyReadOnly = whyReadOnly;
@@ -47,7 +50,7 @@ public final class SqliteStore implements ProjectStore {
         if (mode == Connections.Mode.READ_WRITE) {
             writeAhead(database);
         }
-        SqliteStore store = new SqliteStore(database, new Backups(file, settings), found.whyReadOnly());
+        SqliteStore store = new SqliteStore(database, new Backups(file, settings), new Trouble(file), found.whyReadOnly());
         if (!store.isReadOnly()) {
             try {
                 store.backUpIfDue(now);
@@ -130,6 +133,11 @@ public final class SqliteStore implements ProjectStore {
     }
 
     @Override
+    public List<StepTaken> listSteps(String project, long revision) throws StoreException {
+        return database.read(handle -> Journal.listSteps(handle, project, revision));
+    }
+
+    @Override
     public long lastSeen(String project, String person) throws StoreException {
         return database.read(handle -> Journal.lastSeen(handle, project, person));
     }
@@ -170,6 +178,24 @@ public final class SqliteStore implements ProjectStore {
     @Override
     public void revokeLink(String id) throws StoreException {
         change(handle -> Links.revoke(handle, id));
+    }
+
+    @Override
+    public void keepEntrance(Entrance entrance) throws StoreException {
+        change(handle -> Entrances.keep(handle, entrance));
+    }
+
+    @Override
+    public List<Entrance> listEntrances() throws StoreException {
+        // what cannot be written was not brought up to date: it may be of a version that kept none
+        return whyReadOnly == null ? database.read(Entrances::list) : List.of();
+    }
+
+    @Override
+    public void forgetEntrances(Collection<String> cookieHashes) throws StoreException {
+        if (!cookieHashes.isEmpty()) {
+            change(handle -> Entrances.forget(handle, cookieHashes));
+        }
     }
 
     @Override
@@ -225,7 +251,7 @@ public final class SqliteStore implements ProjectStore {
 
     private void requireWritable() throws StoreException {
         if (whyReadOnly != null) {
-            throw new StoreException(whyReadOnly);
+            throw trouble.told(whyReadOnly, null);
         }
     }
 

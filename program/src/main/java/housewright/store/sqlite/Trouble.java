@@ -29,16 +29,24 @@ final class Trouble {
 
     StoreException of(Exception e) {
         SQLiteException cause = sqlite(e);
-        return new StoreException(cause == null ? other(e) : sentence(cause), e);
+        return told(cause == null ? other(e) : sentence(cause), e);
     }
 
     StoreException of(IOException e) {
-        return new StoreException(sentence(e), e);
+        return told(sentence(e), e);
     }
 
     /** The file is not as SQLite left it. */
     StoreException damaged(String how) {
-        return new StoreException(damagedSentence(how));
+        return told(damagedSentence(how), null);
+    }
+
+    /** The sentence as it is, and without this machine's folders for people elsewhere. */
+    StoreException told(String sentence, @Nullable Exception e) {
+        String elsewhere = sentence.replace(String.valueOf(Backups.folderOf(file)), "its folder")
+                .replace(file.toString(), "the projects' file")
+                .replace(String.valueOf(System.getProperty("java.io.tmpdir")), "on the machine that serves");
+        return new StoreException(sentence, elsewhere.substring(0, 1).toUpperCase(Locale.ROOT) + elsewhere.substring(1), e);
     }
 
     static boolean isCode(Exception e, SQLiteErrorCode code) {

@@ -1,6 +1,7 @@
 package housewright.web.page;
 
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param rail the pages, in the order of the job
  * @param notice what was just done
  * @param modules scripts of this page beside those of every page
+ * @param typed what was typed into a form that was refused, by field, with the form's address under {@code form}
  */
 public record Frame(
         String title,
@@ -26,10 +28,23 @@ public record Frame(
         List<Group> rail,
         @Nullable Notice notice,
         String path,
-        List<String> modules) {
+        List<String> modules,
+        Map<String, String> typed) {
     public Frame {
+        typed = Map.copyOf(typed);
         rail = List.copyOf(rail);
         modules = List.copyOf(modules);
+    }
+
+    /** What was typed into a field of a form that was refused; null where this one was not. */
+    public @Nullable String was(String form, String field) {
+        return form.equals(typed.get("form")) ? typed.getOrDefault(field, "") : null;
+    }
+
+    /** As {@link #was(String, String)}, or else what stands there anyway. */
+    public String was(String form, String field, String otherwise) {
+        String was = was(form, field);
+        return was == null ? otherwise : was;
     }
 
     /**

@@ -12,10 +12,14 @@ import org.jspecify.annotations.Nullable;
 /**
  * Questions to people, and what they answered.
  *
+ * @param form where a question is sent
  * @param open the most urgent first
  * @param people whom one can ask
  */
-public record QuestionsPage(String answer, List<Row> open, List<Row> answered, List<String> people) {
+public record QuestionsPage(String answer, String form, List<Row> open, List<Row> answered, List<String> people) {
+    /** How much may be sent at once. */
+    public static final int MOST_MB = 25;
+
     public QuestionsPage {
         open = List.copyOf(open);
         answered = List.copyOf(answered);
@@ -27,6 +31,7 @@ public record QuestionsPage(String answer, List<Row> open, List<Row> answered, L
      * @param href where that is shown; null where it has no page
      * @param due in words; empty where it has no date
      * @param by who answered; empty where that is not known
+     * @param form where an answer is sent
      */
     public record Row(
             String id,
@@ -38,6 +43,7 @@ public record QuestionsPage(String answer, List<Row> open, List<Row> answered, L
             boolean overdue,
             String answer,
             String by,
+            String form,
             List<Photo> photos) {
         public Row {
             photos = List.copyOf(photos);
@@ -47,18 +53,19 @@ public record QuestionsPage(String answer, List<Row> open, List<Row> answered, L
     /** @param href where it is kept; null where only its name is known */
     public record Photo(String name, @Nullable String href) {}
 
-    /** @param photos where the project's photos are kept */
-    public static QuestionsPage of(Now now, LocalDate today, Links links, String photos) {
+    /** @param job where the project's pages begin */
+    public static QuestionsPage of(Now now, LocalDate today, Links links, String job) {
         List<Row> open = new ArrayList<>();
         List<Row> answered = new ArrayList<>();
         now.project().questions().values().stream()
                 .sorted(Comparator.comparing(Question::due, Comparator.nullsLast(Comparator.naturalOrder())))
                 .forEach(question -> {
-                    Row row = row(question, today, links, photos);
+                    Row row = row(question, today, links, job);
                     (row.answer().isEmpty() ? open : answered).add(row);
                 });
         return new QuestionsPage(
                 answer(open, answered),
+                job + "/questions",
                 open,
                 answered,
                 List.copyOf(now.project().people().keySet()));
@@ -73,7 +80,7 @@ public record QuestionsPage(String answer, List<Row> open, List<Row> answered, L
                 + (late == 0 ? "." : late == 1 ? "; one is overdue." : "; " + late + " are overdue.");
     }
 
-    private static Row row(Question question, LocalDate today, Links links, String photos) {
+    private static Row row(Question question, LocalDate today, Links links, String job) {
         LocalDate due = question.due();
         String about = question.about() == null ? "" : question.about();
         return new Row(
@@ -86,9 +93,10 @@ public record QuestionsPage(String answer, List<Row> open, List<Row> answered, L
                 due != null && due.isBefore(today),
                 question.answer() == null ? "" : question.answer().strip(),
                 question.remarks().by() == null ? "" : question.remarks().by(),
+                job + "/questions/" + question.id() + "/answer",
                 question.remarks().photo().stream()
-                        .map(name ->
-                                new Photo(name, name.matches("[0-9a-f-]{8,64}\\.[a-z]{3,4}") ? photos + name : null))
+                        .map(name -> new Photo(
+                                name, name.matches("[0-9a-f-]{8,64}\\.[a-z]{3,4}") ? job + "/photos/" + name : null))
                         .toList());
     }
 }

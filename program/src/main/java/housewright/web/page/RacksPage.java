@@ -11,11 +11,13 @@ import housewright.model.Equipment;
 import housewright.model.Model;
 import housewright.model.Place;
 import housewright.model.Project;
+import housewright.model.SpacePoint;
 import housewright.power.CircuitLoad;
 import housewright.power.Supply;
 import housewright.signal.Moment;
 import housewright.unit.RackUnits;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -109,7 +111,7 @@ public record RacksPage(
             states.add(new Choice(label, kept.with("state", each.word()).href(), each == asked.state()));
         }
         Place place = asked.rack() == null ? null : project.venue().places().get(asked.rack());
-        List<Loose> loose = loose(now);
+        List<Loose> loose = loose(now, asked.rack());
         List<CircuitRow> circuits = circuits(now, links);
         return new RacksPage(
                 answer(racks, loose, circuits),
@@ -149,9 +151,10 @@ public record RacksPage(
         return Moment.target().isThere("equipment", thing.id(), thing.life());
     }
 
-    private static List<Loose> loose(Now now) {
-        List<Loose> waiting = new ArrayList<>();
-        List<Loose> placed = new ArrayList<>();
+    /** What is at this rack in front, then what has no place yet, then the nearest; of each what waits for a unit first. */
+    private static List<Loose> loose(Now now, @Nullable String rack) {
+        record Far(double metres, Loose loose) {}
+        List<Far> all = new ArrayList<>();
         for (Equipment thing : now.project().equipment().values()) {
             RackUnits high = now.study()
                     .types()
@@ -163,11 +166,35 @@ public record RacksPage(
             }
             boolean waits = thing.unit() == null;
             String where = thing.at() == null ? "no place yet" : thing.at() + (waits ? "" : ", unit " + thing.unit());
-            (waits ? waiting : placed)
-                    .add(new Loose(thing.id(), thing.id() + ", " + high.text() + ", " + where, waits));
+            all.add(new Far(
+                    thing.at() == null ? Double.MIN_VALUE : far(now, thing.at(), rack),
+                    new Loose(thing.id(), thing.id() + ", " + high.text() + ", " + where, waits)));
         }
-        waiting.addAll(placed);
-        return waiting;
+        return all.stream()
+                .sorted(Comparator.comparingDouble(Far::metres).thenComparing(each -> !each.loose().waiting()))
+                .map(Far::loose)
+                .toList();
+    }
+
+    /** Metres straight from place to place; 0 for the same, and no end where one has no position. */
+    private static double far(Now now, String place, @Nullable String rack) {
+        if (place.equals(rack)) {
+            return 0;
+        }
+        SpacePoint one = at(now, place);
+        SpacePoint other = rack == null ? null : at(now, rack);
+        return one == null || other == null
+                ? Double.POSITIVE_INFINITY
+                : Math.hypot(
+                        Math.hypot(
+                                one.x().metres() - other.x().metres(),
+                                one.y().metres() - other.y().metres()),
+                        one.z().metres() - other.z().metres());
+    }
+
+    private static @Nullable SpacePoint at(Now now, String id) {
+        Place place = now.project().venue().places().get(id);
+        return place == null ? null : place.at();
     }
 
     private static List<CircuitRow> circuits(Now now, Links links) {

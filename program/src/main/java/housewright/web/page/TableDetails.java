@@ -244,7 +244,8 @@ public final class TableDetails {
                 choices,
                 rows,
                 pasted.accepted(),
-                pasted.rows().size());
+                pasted.rows().size(),
+                !guess.head().isEmpty());
     }
 
     private static String why(CellError error) {

@@ -350,6 +350,7 @@ public record TablePage(
      *
      * @param text as pasted
      * @param theirs heads and first cells of each of their columns
+     * @param headed the first row is headings
      */
     public record Pasted(
             String href,
@@ -359,7 +360,8 @@ public record TablePage(
             List<Choice> choices,
             List<PastedPart> rows,
             long accepted,
-            int total) {
+            int total,
+            boolean headed) {
         public Pasted {
             theirs = List.copyOf(theirs);
             choices = List.copyOf(choices);

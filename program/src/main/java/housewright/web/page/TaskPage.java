@@ -176,9 +176,7 @@ public record TaskPage(
         add(facts, "Waits for", task.deliveries());
         add(facts, "In no order yet", task.unordered());
         add(facts, "Takes apart", task.takesApart());
-        if (task.proves() != null) {
-            facts.add(new Fact("Proves", task.proves()));
-        }
+        add(facts, "Proves", task.proves());
         if (waiting > 0) {
             facts.add(new Fact("Others wait for it", waiting + (waiting == 1 ? " task" : " tasks")));
         }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import housewright.app.table.ColumnGuess.Guess;
 import housewright.app.table.Paste.PastedRow;
 import housewright.model.Project;
+import housewright.sheet.Delimited;
 import housewright.study.Study;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -12,6 +13,20 @@ import org.junit.jupiter.api.Test;
 class PasteTest {
     private static final Project DEMO = Halls.demo();
     private static final Study STUDY = Halls.study(DEMO);
+
+    /** Whoever pasted it knows better than the guess, either way. */
+    @Test
+    void theFirstRowIsHeadingsWhereSomebodySaysSo() {
+        String text = "Number\tLength\nC801\t4 m\n";
+        assertThat(ColumnGuess.of(STUDY, Table.CABLES, text, null).rows()).hasSize(1);
+        assertThat(ColumnGuess.of(STUDY, Table.CABLES, text, false).rows()).hasSize(2);
+        String own = "ours\thow far\nC801\t4 m\n";
+        assertThat(ColumnGuess.of(STUDY, Table.CABLES, own, null).head()).isEmpty();
+        Guess said = ColumnGuess.of(STUDY, Table.CABLES, own, true);
+        assertThat(said.head()).containsExactly("ours", "how far");
+        assertThat(said.columns()).containsExactly("id", "length");
+        assertThat(said.rows()).containsExactly(List.of("C801", "4 m"));
+    }
 
     @Test
     void aListOfCablesIsReadByTheWordsOfTheTrade() {
@@ -108,15 +123,16 @@ class PasteTest {
     @Test
     void whatIsNoListIsNothingToRead() {
         assertThat(ColumnGuess.of(STUDY, Table.CABLES, "").rows()).isEmpty();
+        assertThat(ColumnGuess.of(STUDY, Table.CABLES, "", true).rows()).isEmpty();
         Paste.Pasted pasted = Paste.read(STUDY, Table.CABLES, ColumnGuess.of(STUDY, Table.CABLES, "just some words"));
         assertThat(pasted.edit().rows().size() + pasted.rows().size()).isLessThanOrEqualTo(2);
     }
 
     @Test
     void cellsAreSplitAsSpreadsheetsWriteThem() {
-        assertThat(PastedText.rows("a\t\"b\nc\"\r\n\r\nd\te\n"))
+        assertThat(Delimited.pasted("a\t\"b\nc\"\r\n\r\nd\te\n"))
                 .containsExactly(List.of("a", "b c"), List.of("d", "e"));
-        assertThat(PastedText.rows("a,\"b, c\",\"d \"\"e\"\"\"\n")).containsExactly(List.of("a", "b, c", "d \"e\""));
-        assertThat(PastedText.rows("a;b,5\nc;d,6\n")).containsExactly(List.of("a", "b,5"), List.of("c", "d,6"));
+        assertThat(Delimited.pasted("a,\"b, c\",\"d \"\"e\"\"\"\n")).containsExactly(List.of("a", "b, c", "d \"e\""));
+        assertThat(Delimited.pasted("a;b,5\nc;d,6\n")).containsExactly(List.of("a", "b,5"), List.of("c", "d,6"));
     }
 }

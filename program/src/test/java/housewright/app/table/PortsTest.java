@@ -65,6 +65,20 @@ class PortsTest {
         assertThat(offers.offers().get(1).length().metres()).isEqualTo(9 + 25 + 4);
     }
 
+    /** The demo's floor box has microphone lines, and mains terminals behind its outlets that say nothing of themselves. */
+    @Test
+    void mainsInAPanelIsOfferedToNothingAndNothingToIt() {
+        Ports ports = Ports.of(Halls.study(DEMO));
+        assertThat(far(ports.offers("floor-right", "front-10")))
+                .isNotEmpty()
+                .noneMatch(port -> port.equals("floor-left.mains") || port.startsWith("floor-left.outlet-"));
+        JoinOffers mains = ports.offers("floor-left", "mains");
+        assertThat(mains.offers()).isEmpty();
+        assertThat(mains.missing())
+                .containsExactly("floor left, mains is mains in a panel, wired by a licensed electrician: nothing is"
+                        + " offered for it.");
+    }
+
     @Test
     void pickingOneMakesTheCableNumberedOn() {
         Ports ports = Ports.of(Halls.study(HALL));

@@ -28,6 +28,10 @@ class CompleteRulesTest {
                 kind: power-distributor
                 price: 20
                 ports: {mains: {in: mains, connector: C14}, "out-{1..4}": {out: mains, connector: C13}}
+              eye:
+                kind: camera
+                poe: {takes: 12 W}
+                ports: {mains: {in: mains, connector: adapter}, net: {both: ethernet, connector: RJ45}}
               pc:
                 kind: computer
                 ports: {mains: {in: mains, connector: C14}, net: {both: ethernet, connector: RJ45}}
@@ -99,6 +103,11 @@ class CompleteRulesTest {
                         "fix [equipment pc] pc has no place"),
                 new Broken("power-missing", "powered-by: strip.out-1, ", "", "fix [equipment box-1] box 1 takes mains"),
                 new Broken(
+                        "power-missing",
+                        "  pc: {model: pc, at: rack, circuit: c1",
+                        "  eye: {model: eye, at: rack}\n  pc: {model: pc, at: rack, circuit: c1",
+                        "fix [equipment eye] eye takes mains"),
+                new Broken(
                         "price-missing",
                         "price: 100",
                         "weight: 1 kg",
@@ -128,6 +137,11 @@ class CompleteRulesTest {
                         "computer-not-copied",
                         "needs: [old]",
                         "needs: []",
+                        "fix [equipment old] old goes, and no task says"),
+                new Broken(
+                        "computer-not-copied",
+                        "name: Copy it",
+                        "name: Take it to the tip",
                         "fix [equipment old] old goes, and no task says"),
                 new Broken(
                         "password-not-noted",

@@ -219,6 +219,38 @@ class PlugsTest {
                         + " the other are live.");
     }
 
+    @Test
+    void mainsOfAFloorBoxIsJoinedToNoMicrophoneSocket() {
+        String rule = "mains-into-signal";
+        Joined box = Joined.of("""
+                equipment:
+                  box:  {model: floor-box-6-mixed}
+                  wall: {model: floor-box-12}
+                cables:
+                  C1: {type: mic-cable-install, from: box.rear-1, to: wall.front-1, length: 2 m}
+                """);
+        assertThat(box.lines(rule)).isEmpty();
+        assertThat(box.but("box.rear-1", "box.mains").lines(rule))
+                .containsExactly("stop: C1 leads from the mains of box, mains into wall, front 1, which is no mains"
+                        + " socket: whoever touches what is plugged in there touches mains.");
+        assertThat(box.but("from: box.rear-1, to: wall.front-1", "from: wall.front-1, to: box.outlet-2").lines(rule))
+                .hasSize(1);
+    }
+
+    /** Where the far terminals lead is not known, so nothing is said; a distributor's lead is mains at both ends. */
+    @Test
+    void mainsMayLeadToMainsAndToWhatNobodyKnows() {
+        assertThat(Joined.of("""
+                        equipment:
+                          box:   {model: floor-box-6-mixed}
+                          wall:  {model: floor-box-12}
+                          strip: {model: power-distributor-rack-12}
+                        cables:
+                          C1: {type: mains-3x1.5, from: strip.out-1, to: box.mains, length: 2 m}
+                          C2: {type: mains-3x1.5, from: box.outlet-1, length: 2 m}
+                        """).lines("mains-into-signal")).isEmpty();
+    }
+
     /** ANSI E1.11 does not permit XLR-3 on new equipment: DMX-22 of the reference values, read on a maker's page. */
     @Test
     void dmxOnThreePinsIsOneNoteForAll() {

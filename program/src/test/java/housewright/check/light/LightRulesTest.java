@@ -326,9 +326,12 @@ class LightRulesTest {
     }
 
     @Test
-    void aFixtureWithoutACableStaysDark() {
-        assertThat(but("  D2: {from: one.dmx-out, to: two.dmx-in}\n", "").findings("universe-not-fed"))
-                .hasSize(1);
+    void aFixtureWithoutACableStaysDarkAndWhatFollowsIt() {
+        assertThat(but("  D2: {from: one.dmx-out, to: two.dmx-in}\n", "").lines("universe-not-fed"))
+                .containsExactly("fix [equipment two] No DMX cable ends in two: it stays dark.");
+        assertThat(but("  D1: {from: desk.dmx-1, to: one.dmx-in}\n", "").lines("universe-not-fed"))
+                .containsExactly("fix [equipment one, equipment two] No DMX cable ends in one: it stays dark, and so does"
+                        + " two further on.");
     }
 
     @Test
@@ -457,7 +460,10 @@ class LightRulesTest {
 
     @Test
     void aButtonReachesTheLampsOfItsLook() {
-        assertThat(but("  D3: {from: desk.dmx-2, to: pack.dmx-in}\n", "").lines("control-reaches-nothing"))
+        assertThat(but(
+                                "D3: {from: desk.dmx-2", "D3: {from: other.dmx-2",
+                                "  desk: {model: controller}", "  desk: {model: controller}\n  other: {model: controller}")
+                        .lines("control-reaches-nothing"))
                 .containsExactly(
                         "fix [control scene, equipment old, equipment desk] desk, button 1 calls the look scene, and old"
                                 + " of it is not reached.");
@@ -470,6 +476,67 @@ class LightRulesTest {
         assertThat(but("calls: scene", "does: old.lamp", "  D3: {from: desk.dmx-2, to: pack.dmx-in}\n", "")
                         .findings("control-reaches-nothing"))
                 .hasSize(1);
+    }
+
+    private static final String FEEDS = """
+            feeds:
+              scene: {from: desk.button-1, to: [two.lamp, old.lamp], carries: light}
+            """;
+
+    /** One line pulled: the feed says where it stops and how to mend it; without a feed, what is on the line says it. */
+    @Test
+    void aBrokenLineIsToldOnce() {
+        for (String cable : List.of(
+                "  D1: {from: desk.dmx-1, to: one.dmx-in}\n",
+                "  D2: {from: one.dmx-out, to: two.dmx-in}\n",
+                "  D3: {from: desk.dmx-2, to: pack.dmx-in}\n")) {
+            Small pulled = but(cable, "");
+            assertThat(pulled.findings("universe-not-fed")).as(cable).hasSize(1);
+            assertThat(pulled.findings("control-reaches-nothing")).as(cable).isEmpty();
+            Small asked = new Small(pulled.text() + FEEDS);
+            assertThat(asked.findings("feed-does-not-arrive")).as(cable).hasSize(1);
+            assertThat(asked.findings("universe-not-fed")).as(cable).isEmpty();
+            assertThat(asked.findings("control-reaches-nothing")).as(cable).isEmpty();
+            Small exempt = asked.but(
+                    "cables:\n", "exempt: [{rule: feed-does-not-arrive, subject: feeds.scene, why: later}]\ncables:\n");
+            assertThat(exempt.findings("universe-not-fed")).as(cable).hasSize(1);
+        }
+    }
+
+    /** A feed that stops before it is light says nothing of a line that is pulled as well. */
+    @Test
+    void twoGapsAreToldTwice() {
+        Small both = new Small(but("\"button-{1..4} -> looks\", ", "", "  D1: {from: desk.dmx-1, to: one.dmx-in}\n", "").text()
+                + FEEDS);
+        assertThat(both.findings("feed-does-not-arrive")).hasSize(1);
+        assertThat(both.findings("universe-not-fed")).hasSize(1);
+        assertThat(both.findings("control-reaches-nothing")).isEmpty();
+    }
+
+    @Test
+    void buttonsThatStopAtTheSameSocketAreToldTogether() {
+        String more = "controls: {scene: {press: panel.button-1, calls: scene}, other: {press: panel.button-2, calls: scene},"
+                + " third: {press: panel.button-3, calls: scene}}";
+        Small panel = but(
+                "controls: {scene: {press: desk.button-1, calls: scene}}", more,
+                "models:\n", """
+                        models:
+                          panel:
+                            kind: control-panel
+                            ports:
+                              serial: {out: serial, connector: terminals, channels: 2}
+                              contact: {out: contact, connector: terminals}
+                            points: ["button-{1..3}"]
+                            routes: ["button-{1..2} -> serial:{1..2}", "button-3 -> contact"]
+                        """,
+                "equipment:\n", "equipment:\n  panel: {model: panel}\n");
+        assertThat(panel.lines("control-reaches-nothing"))
+                .containsExactly(
+                        "fix [control scene, control other, equipment one, equipment two, equipment old, equipment panel]"
+                                + " panel, button 1 calls the look scene, and nothing leads from it to any lamp of it; so"
+                                + " it is with scene.",
+                        "fix [control third, equipment one, equipment two, equipment old, equipment panel] panel,"
+                                + " button 3 calls the look scene, and nothing leads from it to any lamp of it.");
     }
 
     @Test
@@ -491,6 +558,26 @@ class LightRulesTest {
         assertThat(two.but("other: {press: desk.button-1, calls: other}, ", "").lines("look-not-called"))
                 .containsExactly(
                         "note [look other] No button and no time calls other: only whoever programmed it will find it.");
+    }
+
+    @Test
+    void twoButtonsDoNotCloseOneContact() {
+        Small contacts = but(
+                "scene: {levels", "other: {levels: {one: 10 %}}, scene: {levels",
+                "controls: {scene: {press: desk.button-1", "controls: {other: {press: panel.button-2, calls: other}, scene: {press: panel.button-1",
+                "  controller:\n", """
+                          panel: {kind: control-panel, ports: {"contact-{1..2}": {out: contact, connector: terminals}}, points: ["button-{1..2}"], routes: ["button-{1..2} -> contact-{1..2}"]}
+                          controller:
+                        """.indent(-2).indent(2),
+                "  desk: {model: controller}", "  desk: {model: controller}\n  panel: {model: panel}",
+                "net: {both: ethernet, connector: RJ45}\n    points: [\"button", "net: {both: ethernet, connector: RJ45}\n      \"contact-{1..2}\": {in: contact, connector: terminals}\n    points: [\"button",
+                "\"button-{1..4} -> looks\"", "\"button-{1..4} -> looks\", \"contact-{1..2} -> looks\"",
+                "cables:\n", "cables:\n  K1: {from: panel.contact-1, to: desk.contact-1}\n  K2: {from: panel.contact-2, to: desk.contact-2}\n");
+        assertThat(contacts.findings("button-with-two-looks")).isEmpty();
+        assertThat(contacts.but("to: desk.contact-2", "to: desk.contact-1").lines("button-with-two-looks"))
+                .containsExactly("fix [control other, control scene, equipment desk] panel, button 2 and panel, button 1 close"
+                        + " the same contact, desk, contact 1, and call other and scene: whichever is pressed, the same look"
+                        + " comes.");
     }
 
     @Test

@@ -337,6 +337,28 @@ class PeopleRulesTest {
                 .isEmpty();
     }
 
+    /** An address is set at the display up there, unless the type is known to take it over the cable. */
+    @Test
+    void anotherAddressOverheadNeedsAWayUpOrIsAskedFor() {
+        Small set = HALL.but(
+                "lamp: {model: lamp, at: bar,",
+                "lamp: {model: lamp, at: bar, was: {light: {universe: 1, address: 301}},");
+        assertThat(set.lines("no-way-up"))
+                .containsExactly("fix [place bar] lamp gets another address 5.00 m above the floor, at bar; nobody has said"
+                        + " that it can be set from the floor, and nothing is entered that gets anybody up there.");
+        assertThat(set.but("beam: 20 deg", "beam: 20 deg, rdm: yes").lines("no-way-up")).isEmpty();
+        assertThat(set.but("beam: 20 deg", "beam: 20 deg, rdm: no").lines("no-way-up")).hasSize(1);
+        assertThat(new Small(set.text() + "hires: {lift: {kind: aerial-lift, skill: general}}\n").lines("no-way-up"))
+                .isEmpty();
+        assertThat(set.but("[6 m, 5 m, 5.0 m]", "[6 m, 5 m, 3.5 m]").lines("no-way-up"))
+                .isEmpty();
+        Small secured = HALL.but("lamp: {model: lamp, at: bar,", "lamp: {model: lamp, at: bar, was: {secondary: missing},");
+        assertThat(secured.lines("no-way-up"))
+                .singleElement()
+                .asString()
+                .startsWith("fix [place bar] 1 thing is to be hung, moved, secured or taken down 5.00 m");
+    }
+
     @Test
     void wiringInIsForAnElectrician() {
         Small wired = HALL.but(
@@ -356,10 +378,32 @@ class PeopleRulesTest {
         Small out = HALL.but("  places:", "    control: {}\n  places:")
                 .but("desk: {room: hall, at: [14 m", "desk: {room: control, at: [14 m");
         assertThat(out.lines("desk-out-of-sight")).hasSize(1);
-        assertThat(out.but(
-                                "  mic: {model: mic, at: lectern}",
-                                "  view: {model: screen, at: desk}\n  mic: {model: mic, at: lectern}")
+        Small screen = out.but(
+                        "  mic: {model: mic, at: lectern}",
+                        "  view: {model: eye-view, at: desk}\n  eye: {model: eye, at: lectern}\n  mic: {model: mic, at: lectern}")
+                .but("  screen:\n", """
+                          eye: {kind: camera, ports: {out: {out: sdi, connector: BNC}}, points: [lens], routes: ["lens -> out:v"]}
+                          eye-view: {kind: display, ports: {in: {in: sdi, connector: BNC}}, points: [picture], routes: ["in:v -> picture"]}
+                          screen:
+                        """.indent(-2).indent(2));
+        assertThat(screen.lines("desk-out-of-sight")).hasSize(1); // a screen with no camera on it shows nothing of the hall
+        assertThat(new Small(screen.text() + "cables: {V1: {from: eye.out, to: view.in}}\n").lines("desk-out-of-sight"))
+                .isEmpty();
+    }
+
+    /** One that is not made for a rack wants somebody at it, wherever somebody has drawn it. */
+    @Test
+    void aDeskInTheRackOfAnotherRoomIsOutOfSight() {
+        Small racked = HALL.but("  places:", "    closet: {}\n  places:\n    rack: {room: closet, at: [1 m, 1 m, 0.2 m], rack: {units: 12}}")
+                .but("desk: {model: desk, at: desk}", "desk: {model: desk, at: rack}");
+        assertThat(racked.lines("desk-out-of-sight"))
+                .singleElement()
+                .asString()
+                .startsWith("note [place rack, equipment desk] desk stands in closet and all microphones are in hall");
+        assertThat(racked.but("kind: mixer", "rack: 3 U\n                kind: mixer".replace("                ", "    "))
                         .lines("desk-out-of-sight"))
+                .isEmpty();
+        assertThat(racked.but("rack: {room: closet", "rack: {room: hall").lines("desk-out-of-sight"))
                 .isEmpty();
     }
 }

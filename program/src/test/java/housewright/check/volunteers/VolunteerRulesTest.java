@@ -121,6 +121,8 @@ class VolunteerRulesTest {
     void oneButtonTakesTheLightAway() {
         Small light = EASY.but("  dark: {press: panel.button-2, calls: dark}\n", "");
         assertThat(light.lines("no-button-ends-it")).hasSize(1);
+        Small fader = new Small(light.text().replace("button-", "playback-").replace("\"playback-", "\"playback-"));
+        assertThat(fader.lines("no-button-ends-it")).isEmpty(); // what is pushed up is pulled down
     }
 
     @ParameterizedTest

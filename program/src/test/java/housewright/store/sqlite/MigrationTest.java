@@ -3,8 +3,10 @@ package housewright.store.sqlite;
 import static housewright.store.sqlite.Stores.START;
 import static housewright.store.sqlite.Stores.append;
 import static housewright.store.sqlite.Stores.assertWhole;
+import static housewright.store.sqlite.Stores.document;
 import static housewright.store.sqlite.Stores.make;
 import static housewright.store.sqlite.Stores.sql;
+import static housewright.store.sqlite.Stores.step;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -27,9 +29,10 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A store of this version, opened by invented programs of later ones. */
 class MigrationTest {
-    private static final Settings NEXT = later(2, "housewright/store", "housewright/store-next");
+    private static final int NOW = Settings.USUAL.version();
+    private static final Settings NEXT = later(NOW + 1, "housewright/store", "housewright/store-next");
     private static final Settings BROKEN =
-            later(3, "housewright/store", "housewright/store-next", "housewright/store-broken");
+            later(NOW + 2, "housewright/store", "housewright/store-next", "housewright/store-broken");
 
     @TempDir
     Path folder;
@@ -53,9 +56,9 @@ class MigrationTest {
             append(store, 31);
             Backup before = store.listBackups().getFirst();
             assertThat(before.file().getFileName()).hasToString("2026-03-02T080000Z-before-update.db");
-            assertThat(sql(before.file(), "PRAGMA user_version")).isEqualTo("1");
+            assertThat(sql(before.file(), "PRAGMA user_version")).isEqualTo(String.valueOf(NOW));
         }
-        assertThat(sql(file, "PRAGMA user_version")).isEqualTo("2");
+        assertThat(sql(file, "PRAGMA user_version")).isEqualTo(String.valueOf(NOW + 1));
         assertThat(sql(file, "SELECT colour FROM project")).isEqualTo("white");
         assertThat(sql(file, "PRAGMA journal_mode")).isEqualTo("wal");
         assertThatThrownBy(() -> SqliteStore.open(file, START)).hasMessageContaining("newer Housewright");
@@ -80,11 +83,28 @@ class MigrationTest {
                 .hasMessageContaining("could not be brought up to date, and is as it was");
         assertThat(sql(file, "PRAGMA user_version"))
                 .as("not even the first of the two")
-                .isEqualTo("1");
+                .isEqualTo(String.valueOf(NOW));
         try (ProjectStore store = SqliteStore.open(file, START)) {
             assertWhole(store, 30);
             append(store, 31);
         }
+    }
+
+    /** One made before those who came in were kept. */
+    @Test
+    void storeOfTheFirstVersionIsBroughtUpToDate() throws Exception {
+        Path first = folder.resolve("first.db");
+        Settings settings = later(1, "housewright/store");
+        try (ProjectStore store = SqliteStore.open(first, START, settings)) {
+            store.create("Hall", null, step(1), document(1));
+            append(store, 2);
+        }
+        assertThat(sql(first, "PRAGMA user_version")).isEqualTo("1");
+        try (ProjectStore store = SqliteStore.open(first, START)) {
+            assertWhole(store, 2);
+            assertThat(store.listEntrances()).isEmpty();
+        }
+        assertThat(sql(first, "PRAGMA user_version")).isEqualTo(String.valueOf(NOW));
     }
 
     @Test
@@ -93,7 +113,7 @@ class MigrationTest {
         assertThatThrownBy(() -> SqliteStore.open(file, START, NEXT))
                 .isInstanceOf(StoreException.class)
                 .hasMessageContaining("halls-backups");
-        assertThat(sql(file, "PRAGMA user_version")).isEqualTo("1");
+        assertThat(sql(file, "PRAGMA user_version")).isEqualTo(String.valueOf(NOW));
     }
 
     @Test

@@ -1,0 +1,144 @@
+package housewright.app.paper;
+
+import housewright.app.paper.Binding.State;
+import housewright.paper.Block;
+import housewright.paper.Column;
+import housewright.paper.Paper;
+import housewright.paper.Papers;
+import housewright.paper.Row;
+import housewright.paper.Sheet;
+import housewright.paper.html.HtmlPage;
+import housewright.paper.html.Markup;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The contents page: what is in the binder, what changed, and which sheets to throw away. */
+final class Contents {
+    static final String TITLE = "Contents";
+    static final String QUESTION = "Which sheets are there, which changed, and which are superseded?";
+    private static final String RECIPIENT = "Everybody on the job";
+
+    private final Manifest manifest;
+    private final Map<String, State> states;
+    private final String hall;
+
+    Contents(Manifest manifest, Map<String, State> states, String hall) {
+        this.manifest = manifest;
+        this.states = states;
+        this.hall = hall;
+    }
+
+    /** To print. */
+    Sheet sheet() {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Text(summary()));
+        List<Row> rows = new ArrayList<>();
+        for (Manifest.Entry each : manifest.sheets()) {
+            String paper = Papers.find(each.paper()).map(Paper::title).orElse(each.paper());
+            rows.add(Row.of(each.id(), paper, each.title(), each.revision(), each.date(), said(each)));
+        }
+        blocks.add(new Block.Table(
+                "contents",
+                List.of(
+                        Column.text("Paper", 20),
+                        Column.text("Sheet", 34),
+                        Column.id("Revision", 10),
+                        Column.text("Date", 12),
+                        Column.text("Since the last", 14)),
+                rows));
+        List<Row> superseded = superseded();
+        if (!superseded.isEmpty()) {
+            blocks.add(new Block.Heading("Superseded: throw these away"));
+            blocks.add(new Block.Table(
+                    "superseded",
+                    List.of(
+                            Column.text("Sheet", 40),
+                            Column.id("Revision", 12),
+                            Column.text("Date", 14),
+                            Column.text("In its place", 24)),
+                    superseded));
+        }
+        return Sheet.upright("contents", TITLE, RECIPIENT, blocks);
+    }
+
+    private String summary() {
+        String what = hall + ", revision " + manifest.revision() + " of " + manifest.date() + ". ";
+        if (manifest.before() == null) {
+            return what + "First issue.";
+        }
+        return what + "It takes the place of revision " + manifest.before()
+                + ". What changed since is marked by a bar in the margin; a sheet that says the same keeps its revision, "
+                + "and what is printed of it stays good.";
+    }
+
+    private String said(Manifest.Entry each) {
+        return switch (states.getOrDefault(each.id(), State.SAME)) {
+            case NEW -> manifest.before() == null ? "" : "new";
+            case CHANGED -> "changed";
+            case SAME -> "";
+        };
+    }
+
+    private List<Row> superseded() {
+        List<Row> rows = new ArrayList<>();
+        for (Manifest.Entry each : manifest.sheets()) {
+            Manifest.Before before = each.before();
+            if (before != null && states.get(each.id()) == State.CHANGED) {
+                rows.add(Row.of(each.id(), each.title(), before.revision(), before.date(), "revision " + each.revision()));
+            }
+        }
+        for (Manifest.Entry each : manifest.withdrawn()) {
+            rows.add(Row.of(each.id(), each.title(), each.revision(), each.date(), "nothing: withdrawn"));
+        }
+        return rows;
+    }
+
+    /** To open in a browser; {@code files} are those of each paper. */
+    String page(Map<String, List<String>> files) {
+        Markup out = new Markup();
+        out.raw("<h1>" + Markup.escaped(hall) + "</h1>\n<p class=\"for\">" + Markup.escaped(summary()) + "</p>\n");
+        Map<String, List<Manifest.Entry>> byPaper = new LinkedHashMap<>();
+        manifest.sheets().forEach(each -> byPaper.computeIfAbsent(each.paper(), id -> new ArrayList<>())
+                .add(each));
+        out.raw("<div class=\"table\"><table><thead><tr><th>Paper</th><th>For</th><th>Question</th><th>Sheets</th>"
+                + "<th>Files</th></tr></thead><tbody>\n");
+        byPaper.forEach((id, entries) -> {
+            Paper paper = Papers.find(id).orElse(null);
+            out.raw("<tr><td><a href=\"" + id + ".html\">");
+            out.raw(Markup.escaped(paper == null ? id : paper.title())).raw("</a></td><td>");
+            out.raw(Markup.escaped(paper == null ? "" : paper.recipient())).raw("</td><td>");
+            out.raw(Markup.escaped(paper == null ? "" : paper.question())).raw("</td><td>");
+            out.raw(entries.size() + changes(entries)).raw("</td><td>");
+            for (String file : files.getOrDefault(id, List.of())) {
+                if (!file.endsWith(".html")) {
+                    out.raw("<a href=\"" + file + "\">" + kind(id, file) + "</a> ");
+                }
+            }
+            out.raw("</td></tr>\n");
+        });
+        out.raw("</tbody></table></div>\n");
+        out.raw("<p><a href=\"contents.pdf\">Contents to print</a></p>\n");
+        sheet().blocks().stream().skip(2).forEach(out::block);
+        return HtmlPage.page(hall + ": papers", out.toString());
+    }
+
+    private String changes(List<Manifest.Entry> entries) {
+        List<String> said = new ArrayList<>();
+        for (State state : List.of(State.CHANGED, State.NEW)) {
+            long count = entries.stream()
+                    .filter(each -> states.get(each.id()) == state && manifest.before() != null)
+                    .count();
+            if (count > 0) {
+                said.add(count + (state == State.NEW ? " new" : " changed"));
+            }
+        }
+        return said.isEmpty() ? "" : ", " + String.join(", ", said);
+    }
+
+    private static String kind(String paper, String file) {
+        return file.equals(paper + ".pdf") ? "PDF" : file.equals(paper + ".xlsx") ? "XLSX" : file;
+    }
+
+}

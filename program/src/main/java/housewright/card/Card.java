@@ -1,0 +1,96 @@
+package housewright.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One card: one page.
+ *
+ * @param id names it among all cards and stays the same while the hall does, such as {@code no-sound-foyer}
+ * @param title such as "No sound in the foyer"
+ * @param part such as "card 1 of 3"; null where it is the only one
+ * @param first what to know before the first step
+ * @param steps in order
+ * @param tables to look things up in
+ * @param cautions where somebody could be hurt
+ * @param calls whom to call, the nearest first; none on cards that need nobody
+ * @param toFillIn what nobody has said and the card leaves a line for, in words
+ */
+public record Card(
+        String id,
+        String title,
+        @Nullable String part,
+        List<String> first,
+        List<Step> steps,
+        List<Lookup> tables,
+        List<String> cautions,
+        List<Call> calls,
+        List<String> toFillIn) {
+    public Card {
+        first = List.copyOf(first);
+        steps = List.copyOf(steps);
+        tables = List.copyOf(tables);
+        cautions = List.copyOf(cautions);
+        calls = List.copyOf(calls);
+        toFillIn = List.copyOf(toFillIn);
+    }
+
+    /**
+     * One thing to do.
+     *
+     * @param where to go; null to stay
+     * @param act what to do there
+     * @param see what is seen when it is right; null where nothing is to be seen
+     * @param blank what is to be written in by hand, such as "Its switch"; null where nothing is
+     */
+    public record Step(
+            @Nullable String where,
+            String act,
+            @Nullable String see,
+            @Nullable String blank) {}
+
+    /**
+     * A table to look something up in; an empty cell has nothing to say.
+     *
+     * @param widths of its columns, as shares
+     */
+    public record Lookup(String title, List<String> heads, List<Integer> widths, List<List<String>> rows) {
+        public Lookup {
+            heads = List.copyOf(heads);
+            widths = List.copyOf(widths);
+            rows = rows.stream().map(List::copyOf).toList();
+        }
+
+        /** As wide as its cells want; long ones wrap, so they get less than their share. */
+        static Lookup of(String title, List<String> heads, List<List<String>> rows) {
+            List<Integer> widths = new ArrayList<>();
+            for (int i = 0; i < heads.size(); i++) {
+                int column = i;
+                int longest = rows.stream()
+                        .mapToInt(row -> row.get(column).length())
+                        .max()
+                        .orElse(0);
+                widths.add((int) Math.round(6 + 4 * Math.sqrt(Math.max(heads.get(i).length(), longest))));
+            }
+            return new Lookup(title, heads, widths, rows);
+        }
+    }
+
+    /**
+     * Somebody to call, by a number that is written in by hand.
+     *
+     * @param person by the name in the project; null where it has nobody who knows about this
+     * @param role in the project's words; null where it says none
+     * @param about such as "sound" or "a breaker"
+     */
+    public record Call(
+            @Nullable String person,
+            @Nullable String role,
+            String about) {
+        /** Empty where nobody is known. */
+        public String said() {
+            return person == null ? "" : role == null ? person : person + " (" + role + ")";
+        }
+    }
+}
