@@ -141,13 +141,24 @@ final class OnSite {
         int start;
         if (entry.from() != null) {
             start = minute(entry.from());
-        } else if (planned != null && planned.start() < end) {
-            start = planned.start();
-        } else {
-            start = end - task.length().planned(job.tick());
+        } else { // nobody says when it was begun: it took as long as planned, and not from before its time
+            int usual = end - task.length().planned(job.tick());
+            start = planned != null && planned.start() < end ? Math.max(planned.start(), usual) : usual;
         }
         return new Slot(
-                task.id(), List.of(new Window(Math.clamp(start, 0, end - 1), end)), crew(task, entry, planned));
+                task.id(),
+                worked(Math.clamp(start, 0, end - 1), end, task.length().planned(job.tick())),
+                crew(task, entry, planned));
+    }
+
+    /** Nobody worked through the night: of what took days only the beginning and the end are known. */
+    private List<Window> worked(int start, int end, int usual) {
+        int lastDay = (end - 1) / Job.DAY * Job.DAY;
+        if (start >= lastDay) {
+            return List.of(new Window(start, end));
+        }
+        int firstEnd = Math.min(start + job.tick(), (start / Job.DAY + 1) * Job.DAY);
+        return List.of(new Window(start, firstEnd), new Window(Math.max(lastDay, end - usual), end));
     }
 
     private Log.Begun begun(Task task, LogEntry entry) {

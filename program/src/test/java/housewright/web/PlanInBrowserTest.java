@@ -82,7 +82,7 @@ class PlanInBrowserTest {
     }
 
     private void press(String button) {
-        page.locator("main button:has-text(\"" + button + "\")").first().click();
+        page.locator("main button:has-text(\"" + button + "\"):visible").first().click();
     }
 
     private Project project() {

@@ -3,8 +3,14 @@ package housewright.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import housewright.app.Role;
+import housewright.app.plan.Solve;
 import housewright.model.LogEntry;
+import housewright.model.Remarks;
 import housewright.model.SiteState;
+import housewright.model.change.Change;
+import housewright.model.change.Section;
+import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -95,5 +101,58 @@ class PlanPagesTest {
                 .containsKey("train-desk"));
         assertThat(post(Role.LEAD, "/plan/pins/train-desk", Map.of("people", ""))).isLessThan(400);
         assertThat(post(Role.LEAD, "/plan/pins/train-desk", Map.of("people", "nobody-known"))).isEqualTo(400);
+    }
+
+    @Test
+    void aPlanFoundOnTheDayShowsWhatMoved() throws InterruptedException {
+        try (Hall onTheDay = Hall.planned()) {
+            onTheDay.now = Instant.parse("2027-05-08T07:35:00Z"); // 9:35 in Berlin
+            Visitor lead = Visitor.of(onTheDay, Role.LEAD);
+            String at = "/p/" + onTheDay.job().id();
+            onTheDay.edit( // over five days, as somebody may have typed it
+                    Hall.LEAD,
+                    "Did print-labels",
+                    new Change.Put(
+                            Section.LOG,
+                            "print-labels",
+                            new LogEntry(
+                                    "print-labels",
+                                    SiteState.DONE,
+                                    LocalDateTime.parse("2027-05-03T09:00"),
+                                    LocalDateTime.parse("2027-05-08T09:35"),
+                                    List.of("visitor"),
+                                    null,
+                                    null,
+                                    null,
+                                    Remarks.NONE)));
+            for (String done : List.of("copy-old-desk", "receive-desk")) {
+                lead.post(at + "/log/" + done, revised(onTheDay, Map.of("state", "done")));
+            }
+            lead.post(at + "/log/strike-old-desk", revised(onTheDay, Map.of("state", "begun")));
+            lead.post(
+                    at + "/log/replug-C2",
+                    revised(
+                            onTheDay,
+                            Map.of("state", "blocked", "why", "no key", "until", "2027-05-08T12:00")));
+            assertThat(lead.get(at + "/plan").body()).contains("does not hold any more").contains("replug-C2 is blocked when it begins");
+            lead.post(at + "/plan/search", Map.of("seconds", "3"));
+            Solve solve = onTheDay.server.common().solves().find(onTheDay.job().id()).orElseThrow();
+            while (solve.state() == Solve.State.RUNNING) {
+                Thread.sleep(50);
+            }
+            String found = lead.get(at + "/plan").body();
+            assertThat(onTheDay.faults()).isEmpty();
+            assertThat(found)
+                    .contains("Found, and not accepted yet: all 17 tasks")
+                    .contains("tasks moved")
+                    .contains("class=\"ghost\"")
+                    .contains("is blocked until Sat 8 May 12:00");
+        }
+    }
+
+    private static Map<String, String> revised(Hall of, Map<String, String> fields) {
+        Map<String, String> all = new LinkedHashMap<>(fields);
+        all.put("revision", Long.toString(of.job().now().revision()));
+        return all;
     }
 }

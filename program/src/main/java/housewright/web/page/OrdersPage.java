@@ -198,7 +198,7 @@ public record OrdersPage(
                 line.id(),
                 line.name(),
                 line.type(),
-                figure(line.buy()) + " " + line.unit(),
+                figure(line.buy()) + " " + (line.buy() == 1 && line.unit().endsWith("s") ? line.unit().substring(0, line.unit().length() - 1) : line.unit()),
                 line.spares() > 0 ? figure(line.spares()) + " spare" : "",
                 price == null ? "not known" : money(price),
                 line.need() == null ? "" : Dates.day(line.need()),
@@ -225,8 +225,9 @@ public record OrdersPage(
         }
         if (!costs.unpriced().isEmpty()) {
             amounts.add(new Amount(
-                    costs.unpriced().size() + (costs.unpriced().size() == 1 ? " line has" : " lines have")
-                            + " no price and are left out",
+                    costs.unpriced().size() == 1
+                            ? "One line has no price and is left out"
+                            : costs.unpriced().size() + " lines have no price and are left out",
                     "",
                     false));
         }

@@ -29,6 +29,7 @@ public record PlanChart(
         int height,
         List<String> people,
         List<DayColumn> days,
+        List<Label> labels,
         List<Hour> hours,
         List<Band> bands,
         List<Bar> bars,
@@ -40,11 +41,13 @@ public record PlanChart(
     private static final int GAP = 12;
     private static final int LINK_PX = 26; // narrower ones are no target for a hand
     private static final int WORDS_PX = 22;
+    private static final int LABEL_PX = 4 * PX_PER_HOUR;
     private static final int LEAST_HOURS = 3;
 
     public PlanChart {
         people = List.copyOf(people);
         days = List.copyOf(days);
+        labels = List.copyOf(labels);
         hours = List.copyOf(hours);
         bands = List.copyOf(bands);
         bars = List.copyOf(bars);
@@ -52,7 +55,10 @@ public record PlanChart(
     }
 
     /** A day's column. */
-    public record DayColumn(int x, int width, String label, String href) {}
+    public record DayColumn(int x, int width) {}
+
+    /** A day's name, which stands again and again over a long day. */
+    public record Label(int x, String label, String href) {}
 
     /** An hour's line. */
     public record Hour(int x, String label) {}
@@ -134,12 +140,9 @@ public record PlanChart(
                 HEAD + people.size() * ROW + 1,
                 people,
                 spans.values().stream()
-                        .map(span -> new DayColumn(
-                                span.x(),
-                                span.end() - span.x(),
-                                job.spokenDay(span.day()),
-                                "#day-" + job.firstDay().plusDays(span.day())))
+                        .map(span -> new DayColumn(span.x(), span.end() - span.x()))
                         .toList(),
+                spans.values().stream().flatMap(span -> labels(job, span).stream()).toList(),
                 spans.values().stream().flatMap(span -> hours(span).stream()).toList(),
                 bands,
                 bars,
@@ -170,6 +173,14 @@ public record PlanChart(
 
     private static int endOf(Span span, Window piece) {
         return piece.to() % Job.DAY == 0 && piece.to() / Job.DAY > span.day() ? span.end() : span.at(piece.to());
+    }
+
+    private static List<Label> labels(Job job, Span span) {
+        List<Label> labels = new ArrayList<>();
+        for (int x = span.x(); x == span.x() || x + LABEL_PX < span.end(); x += LABEL_PX) {
+            labels.add(new Label(x, job.spokenDay(span.day()), "#day-" + job.firstDay().plusDays(span.day())));
+        }
+        return labels;
     }
 
     private static List<Hour> hours(Span span) {

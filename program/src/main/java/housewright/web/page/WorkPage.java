@@ -105,7 +105,9 @@ public record WorkPage(
                 answer(all, done),
                 all.isEmpty()
                         ? ""
-                        : own + " of them the project's own, " + changed + " worked out and changed by hand.",
+                        : (own == 0 ? "None is" : own == 1 ? "One is" : own + " are") + " the project's own; "
+                                + (changed == 0 ? "none was" : changed == 1 ? "one was" : changed + " were")
+                                + " changed by hand.",
                 filter,
                 List.copyOf(kinds),
                 List.copyOf(places),
