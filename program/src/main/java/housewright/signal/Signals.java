@@ -329,6 +329,7 @@ public final class Signals {
         private final IdentityHashMap<Model, Layout> known = new IdentityHashMap<>();
 
         /** The same, for a project of which these may be another version: of types that it no longer has, nothing is kept. */
+        @SuppressWarnings("ReferenceEquality") // a type that an edit left alone is the same object
         public synchronized Layouts keptFor(Types types) {
             Layouts kept = new Layouts();
             known.forEach((model, layout) -> {
