@@ -6,6 +6,7 @@ import housewright.file.ProjectReader;
 import housewright.file.ReadResult;
 import housewright.library.BuiltInLibrary;
 import housewright.model.Library;
+import housewright.paper.Labelling;
 import housewright.paper.PageSize;
 import housewright.paper.Paper;
 import housewright.paper.Papers;
@@ -48,7 +49,7 @@ class BinderTest {
         List<Paper> chosen = papers.length == 0
                 ? Papers.all()
                 : List.of(papers).stream().map(id -> Papers.find(id).orElseThrow()).toList();
-        return new Binder(folder, PageSize.A4, date, (what, step) -> step.run()).bind(study(yaml), chosen);
+        return new Binder(folder, PageSize.A4, Labelling.usual(PageSize.A4), date, (what, step) -> step.run()).bind(study(yaml), chosen);
     }
 
     private Binding.Bound bound(String yaml, String date, String... papers) {
@@ -147,7 +148,7 @@ class BinderTest {
     @Test
     void aFolderThatCannotBeIsSaidToBeSo() throws IOException {
         Path file = Files.writeString(folder.resolve("taken"), "a file");
-        Binding binding = new Binder(file, PageSize.A4, "2027-01-11", (what, step) -> step.run())
+        Binding binding = new Binder(file, PageSize.A4, Labelling.usual(PageSize.A4), "2027-01-11", (what, step) -> step.run())
                 .bind(study(REFIT), List.of(Papers.find("budget").orElseThrow()));
         assertThat(binding).isInstanceOfSatisfying(Binding.NotBound.class, not -> assertThat(not.why())
                 .contains("cannot be written"));
