@@ -20,6 +20,8 @@ public final class Papers {
             new RadioSheet(),
             new OrderList(),
             new BudgetSheet(),
+            new DailyCalls(),
+            new LiftDays(),
             new AsBuilt(),
             new CableLabels(),
             new EquipmentLabels(),
