@@ -23,6 +23,8 @@ public final class Papers {
             new DailyCalls(),
             new LiftDays(),
             new AsBuilt(),
+            new TestRecord(),
+            new SnagList(),
             new CableLabels(),
             new EquipmentLabels(),
             new VolunteerCards());
