@@ -52,7 +52,8 @@ final class ImportCommand implements Callable<Integer> {
     @Option(
             names = "--as",
             paramLabel = "LIST",
-            description = "What it is a list of: equipment (addresses, too), cables, input-list, patch, places … ; else it is guessed.")
+            description =
+                    "What it is a list of: equipment (addresses, too), cables, input-list, patch, places … ; else it is guessed.")
     @Nullable
     String as;
 
@@ -60,7 +61,8 @@ final class ImportCommand implements Callable<Integer> {
             names = "--columns",
             paramLabel = "HEAD=FIELD",
             split = ",",
-            description = "What columns are, where the guess is wrong: by what stands over them or their letter; HEAD= leaves one out. Several with commas between.")
+            description =
+                    "What columns are, where the guess is wrong: by what stands over them or their letter; HEAD= leaves one out. Several with commas between.")
     List<String> columns = List.of();
 
     @Option(names = "--apply", description = "Write it into FILE as one edit; everything else in it stays as it is.")
@@ -143,8 +145,7 @@ final class ImportCommand implements Callable<Integer> {
     }
 
     private Saving save(ProjectFile project, Project after) {
-        return desk.files.replace(
-                project, ProjectText.edit(project.text(), project.name(), project.project(), after));
+        return desk.files.replace(project, ProjectText.edit(project.text(), project.name(), project.project(), after));
     }
 
     /** Takes what is said of a column; null, or what is wrong with it. */
