@@ -106,11 +106,12 @@ final class ImportCommand implements Callable<Integer> {
             return desk.refuse(spreadsheet + " has no sheet " + sheet + "; " + known(sheet, names, "its sheets are "));
         }
         ListKind kind = null;
-        if (as != null) {
-            Optional<ListKind> found = ListKind.find(as);
+        String wanted = as;
+        if (wanted != null) {
+            Optional<ListKind> found = ListKind.find(wanted);
             if (found.isEmpty()) {
                 List<String> words = ListKind.all().stream().map(ListKind::word).toList();
-                return desk.refuse("There are no lists of " + as + "; " + known(as, words, "there are "));
+                return desk.refuse("There are no lists of " + wanted + "; " + known(wanted, words, "there are "));
             }
             kind = found.get();
         }

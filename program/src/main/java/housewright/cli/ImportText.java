@@ -6,6 +6,7 @@ import housewright.app.table.SheetImport.Does;
 import housewright.app.table.SheetImport.Row;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -69,6 +70,7 @@ final class ImportText {
             if (!theirs.isEmpty() || !first.isEmpty()) {
                 page.hanging(
                         String.format(
+                                Locale.ROOT,
                                 "  %-2s %-22s %-14s ",
                                 FoundTable.letter(i), cut(theirs, 22), ours.isEmpty() ? "not taken" : ours),
                         first);

@@ -139,9 +139,8 @@ public record Answering(AnswersFile file, List<Entry> entries, List<Change> chan
         if (!question && !FIELDS.getOrDefault(section.path(), Set.of()).contains(answer.field())) {
             return new Taken(project, Does.REFUSE, "A packet does not ask after " + answer.field() + " there.");
         }
-        String is = question
-                ? asItIs((Question) study.project().questions().get(id))
-                : cell(study.project(), answer.about(), answer.field());
+        Question asked = study.project().questions().get(id);
+        String is = question && asked != null ? asItIs(asked) : cell(study.project(), answer.about(), answer.field());
         boolean same = question
                 ? answer.answer().equals(cell(study.project(), answer.about(), "answer"))
                 : answer.answer().equals(is);

@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** What a person is asked: the open questions to them, then what the model lacks and somebody on site can see or measure. */
 public final class Survey {
@@ -24,6 +25,7 @@ public final class Survey {
     private static final List<String> LENGTHS = List.of("m", "cm", "mm", "ft", "in");
     private static final String LOOK_ONLY =
             "Look only: open no cover and switch nothing. What is behind a cover is the electrician's.";
+    private static final String FROM_THE_FLOOR = "Stay on the floor; read it with a lamp or from a photo.";
     private static final String OVERHEAD =
             "Stay on the floor. What it carries is stated by somebody entitled to state it, never guessed or tried out.";
 
@@ -186,7 +188,7 @@ public final class Survey {
         return section + "." + id;
     }
 
-    private static String said(String id) {
+    private static String said(@Nullable String id) {
         return id == null ? "an unknown place" : id.replace('-', ' ');
     }
 
@@ -247,7 +249,7 @@ public final class Survey {
                             "Which address does " + said(id) + " show?",
                             "a number from 1 to 512",
                             List.of(),
-                            OVERHEAD.split(" What")[0]);
+                            FROM_THE_FLOOR);
                 }
             }
             case "address-missing" -> {
