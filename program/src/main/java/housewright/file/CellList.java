@@ -10,7 +10,10 @@ final class CellList {
     static String join(List<String> items) {
         List<String> written = new ArrayList<>();
         for (String item : items) {
-            boolean plain = !item.startsWith("\"") && !item.startsWith("[") && isClosed(item) && split(item).equals(List.of(item));
+            boolean plain = !item.startsWith("\"")
+                    && !item.startsWith("[")
+                    && isClosed(item)
+                    && split(item).equals(List.of(item));
             written.add(plain ? item : "\"" + item.replace("\"", "\"\"") + "\"");
         }
         return String.join(", ", written);
