@@ -198,7 +198,8 @@ final class Dxf {
     /** Release 12 knows no Unicode: what is no ASCII is written as programs since have agreed to. */
     private static String plain(String words) {
         StringBuilder plain = new StringBuilder();
-        for (char c : words.toCharArray()) {
+        for (int i = 0; i < words.length(); i++) {
+            char c = words.charAt(i);
             plain.append(c < 32 ? " " : c < 127 ? String.valueOf(c) : String.format(Locale.ROOT, "\\U+%04X", (int) c));
         }
         return plain.toString();

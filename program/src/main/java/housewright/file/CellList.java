@@ -22,7 +22,8 @@ final class CellList {
     /** An open bracket would take the comma after the word with it. */
     private static boolean isClosed(String item) {
         int depth = 0;
-        for (char c : item.toCharArray()) {
+        for (int i = 0; i < item.length(); i++) {
+            char c = item.charAt(i);
             depth += c == '{' || c == '[' ? 1 : (c == '}' || c == ']') && depth > 0 ? -1 : 0;
         }
         return depth == 0;

@@ -174,7 +174,8 @@ public final class ProjectBook {
             return text;
         }
         StringBuilder held = new StringBuilder("'");
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             if (c == '\\') {
                 held.append("\\\\");
             } else if (isOdd(c)) {

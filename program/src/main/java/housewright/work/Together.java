@@ -455,7 +455,7 @@ final class Together {
         Double height = job.height(where);
         boolean up = height != null && height > job.reach() && job.hangs(place);
         String at = (rack || walk ? " in " : " at ") + Words.said(place);
-        String high = up ? at + ", " + Say.metres(height) + " up" : at;
+        String high = up && height != null ? at + ", " + Say.metres(height) + " up" : at;
         return switch (one.kind) {
             case TAKE_OUT -> "Take out " + Say.counted(count, "cable", "cables") + at + told;
             case STRIKE -> "Strike " + things(count) + at + told;

@@ -157,7 +157,7 @@ public record FoundTable(
         List<Sheet.Row> rows = new ArrayList<>();
         for (int i = first; i < sheet.rows().size(); i++) {
             Sheet.Row row = sheet.rows().get(i);
-            String why = why(found, head, row);
+            String why = why(head, row);
             if (why == null && isOtherHead(found, row)) {
                 left.add(left(row, "another list begins here; it and what follows is left out"));
                 break;
@@ -186,7 +186,7 @@ public record FoundTable(
     }
 
     /** Why a row under the head is no row of the list; null where it is one. */
-    private static @Nullable String why(Candidate found, List<String> head, Sheet.Row row) {
+    private static @Nullable String why(List<String> head, Sheet.Row row) {
         List<String> filled =
                 row.cells().stream().filter(cell -> !cell.isEmpty()).toList();
         if (filled.isEmpty() && row.troubles().isEmpty()) {
