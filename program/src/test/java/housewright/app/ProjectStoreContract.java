@@ -343,7 +343,10 @@ public abstract class ProjectStoreContract {
         assertThat(all)
                 .isEqualTo(store.listSince(kept.id(), 0).stream()
                         .map(each -> new StepTaken(
-                                each.number(), each.what().author(), each.what().step(), each.what().of()))
+                                each.number(),
+                                each.what().author(),
+                                each.what().step(),
+                                each.what().of()))
                         .toList())
                 .hasSize(3);
         assertThat(store.listSteps(kept.id(), 2)).containsExactly(all.getLast());

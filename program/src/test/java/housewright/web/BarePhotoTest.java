@@ -65,7 +65,11 @@ class BarePhotoTest {
         ByteBuffer tiff = ByteBuffer.allocate(50 + where.length).order(ByteOrder.LITTLE_ENDIAN);
         tiff.put(bytes("II")).putShort((short) 42).putInt(8).putShort((short) 3);
         tiff.putShort((short) 0x010F).putShort((short) 2).putInt(4).put(bytes("abc\0"));
-        tiff.putShort((short) 0x0112).putShort((short) 3).putInt(1).putShort((short) turned).putShort((short) 0);
+        tiff.putShort((short) 0x0112)
+                .putShort((short) 3)
+                .putInt(1)
+                .putShort((short) turned)
+                .putShort((short) 0);
         tiff.putShort((short) 0x8825).putShort((short) 4).putInt(1).putInt(50);
         tiff.putInt(0).put(where);
         return tiff.array();
@@ -97,7 +101,8 @@ class BarePhotoTest {
         byte[] bare = BarePhoto.of(kind, photo).orElseThrow();
         assertThat(text(bare)).doesNotContain(WHERE).doesNotContain("abc");
         assertThat(Pictures.find(bare)).contains(kind);
-        assertThat(BarePhoto.of(kind, bare)).hasValueSatisfying(again -> assertThat(again).isEqualTo(bare));
+        assertThat(BarePhoto.of(kind, bare))
+                .hasValueSatisfying(again -> assertThat(again).isEqualTo(bare));
         return bare;
     }
 
@@ -177,7 +182,8 @@ class BarePhotoTest {
         byte[] bare = bare(Pictures.WEBP, photo);
         assertThat(text(bare)).contains("VP8 ", "EXIF").doesNotContain("XMP ");
         assertThat(bare[20]).as("features").isEqualTo((byte) 0x08);
-        assertThat(ByteBuffer.wrap(bare).order(ByteOrder.LITTLE_ENDIAN).getInt(4)).isEqualTo(bare.length - 8);
+        assertThat(ByteBuffer.wrap(bare).order(ByteOrder.LITTLE_ENDIAN).getInt(4))
+                .isEqualTo(bare.length - 8);
     }
 
     private static byte[] riff(String name, byte[] content) {
@@ -185,18 +191,20 @@ class BarePhotoTest {
     }
 
     private static byte[] little(int number) {
-        return ByteBuffer.allocate(4).order(ByteOrder.LITTLE_ENDIAN).putInt(number).array();
+        return ByteBuffer.allocate(4)
+                .order(ByteOrder.LITTLE_ENDIAN)
+                .putInt(number)
+                .array();
     }
 
     @ParameterizedTest
     @EnumSource(Pictures.class)
     void whatIsCutShortIsNone(Pictures kind) {
-        byte[] photo =
-                switch (kind) {
-                    case JPEG -> Arrays.copyOf(plain("jpg", 64, 48), 400);
-                    case PNG -> Arrays.copyOf(plain("png", 64, 48), 60);
-                    case WEBP -> bytes("RIFF", little(400), bytes("WEBP"));
-                };
+        byte[] photo = switch (kind) {
+            case JPEG -> Arrays.copyOf(plain("jpg", 64, 48), 400);
+            case PNG -> Arrays.copyOf(plain("png", 64, 48), 60);
+            case WEBP -> bytes("RIFF", little(400), bytes("WEBP"));
+        };
         assertThat(Pictures.find(photo)).contains(kind);
         assertThat(BarePhoto.of(kind, photo)).isEmpty();
     }
@@ -211,7 +219,8 @@ class BarePhotoTest {
             for (int k = 0; k < 3; k++) {
                 damaged[3 + random.nextInt(damaged.length - 3)] = (byte) random.nextInt();
             }
-            BarePhoto.of(Pictures.JPEG, damaged).ifPresent(bare -> assertThat(bare.length).isLessThan(damaged.length + 40));
+            BarePhoto.of(Pictures.JPEG, damaged)
+                    .ifPresent(bare -> assertThat(bare.length).isLessThan(damaged.length + 40));
         }
     }
 }

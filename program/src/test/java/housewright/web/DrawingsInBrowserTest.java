@@ -130,10 +130,11 @@ class DrawingsInBrowserTest {
                     + ".getBoundingClientRect().left";
             assertThat(number(page, leftmost)).isBetween(0.0, 200.0);
             page.locator("[data-zoom=fit]").click();
-            String sides = "[...document.querySelectorAll('svg.sheet [data-subject], svg.sheet .notes')].every((each) => {"
-                    + " const box = document.getElementById('drawing-box').getBoundingClientRect();"
-                    + " const it = each.getBoundingClientRect(); return it.top > box.bottom || (it.left >= box.left"
-                    + " && it.right <= box.right && it.top >= box.top && it.bottom <= box.bottom); })";
+            String sides =
+                    "[...document.querySelectorAll('svg.sheet [data-subject], svg.sheet .notes')].every((each) => {"
+                            + " const box = document.getElementById('drawing-box').getBoundingClientRect();"
+                            + " const it = each.getBoundingClientRect(); return it.top > box.bottom || (it.left >= box.left"
+                            + " && it.right <= box.right && it.top >= box.top && it.bottom <= box.bottom); })";
             assertThat(page.evaluate(sides)).isEqualTo(true);
             double paper = number(page, "Number(document.querySelector('svg.sheet').getAttribute('width'))");
             assertThat(width(page)).isLessThan(paper);
@@ -157,14 +158,19 @@ class DrawingsInBrowserTest {
             page.mouse().down();
             page.mouse().move(to[0] - 4, to[1]);
             String shown = page.locator("h1").textContent();
-            Place shelf = new Place("their-shelf", place(hall, "desk").room(), at(hall, "desk"), null, null, null, Remarks.NONE);
-            hall.edit(new Author("ben", Role.LEAD), "Added their-shelf", new Change.Put(Section.PLACES, "their-shelf", shelf));
+            Place shelf = new Place(
+                    "their-shelf", place(hall, "desk").room(), at(hall, "desk"), null, null, null, Remarks.NONE);
+            hall.edit(
+                    new Author("ben", Role.LEAD),
+                    "Added their-shelf",
+                    new Change.Put(Section.PLACES, "their-shelf", shelf));
             page.waitForFunction("was => document.querySelector('h1').textContent !== was", shown);
             page.mouse().move(to[0], to[1]);
             page.mouse().up();
             assertThat(page.locator(".notice")).containsText("Moved desk");
             assertThat(at(hall, "desk").x().metres()).isCloseTo(was.x().metres() + 1, within(0.051));
-            assertThat(page.locator("svg.sheet [data-subject='place:their-shelf']").first())
+            assertThat(page.locator("svg.sheet [data-subject='place:their-shelf']")
+                            .first())
                     .isVisible();
         }
     }
@@ -316,7 +322,9 @@ class DrawingsInBrowserTest {
             Page page = comeIn(hall, window, "/racks?rack=rack-rear");
             List<String> offered = page.locator("#put-thing option").allTextContents();
             assertThat(offered.getFirst()).isEqualTo("choose");
-            assertThat(offered.get(1)).as("what is at the rack is offered first").contains("rack-rear");
+            assertThat(offered.get(1))
+                    .as("what is at the rack is offered first")
+                    .contains("rack-rear");
             assertThat(offered.subList(1, offered.size()))
                     .isSortedAccordingTo(Comparator.comparing(each -> !each.contains("rack-rear")));
             assertThat(offered.getLast()).as("the far end of the hall").contains("rack-stage");

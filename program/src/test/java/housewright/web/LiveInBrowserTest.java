@@ -126,7 +126,8 @@ class LiveInBrowserTest {
                 BrowserContext window = browser.open(Size.PHONE, ColorScheme.LIGHT)) {
             Page page = comeIn(hall, window, "/p/" + hall.job().id() + "/questions");
             page.locator("#answer-q7 summary").click();
-            page.locator("#photo-q7").setInputFiles(new FilePayload("a.jpg", "image/jpeg", BarePhotoTest.jpeg(64, 48, 6)));
+            page.locator("#photo-q7")
+                    .setInputFiles(new FilePayload("a.jpg", "image/jpeg", BarePhotoTest.jpeg(64, 48, 6)));
             page.locator("#answer-q7 button").click();
             Locator photo = page.locator("#q7 .photos img");
             assertThat(photo).hasCount(1);
@@ -148,8 +149,7 @@ class LiveInBrowserTest {
             Page page = comeIn(hall, window, "/p/" + hall.job().id() + "/questions");
             page.locator("#answer-q7 summary").click();
             page.locator("#text-q7").fill("Two of them");
-            page.locator("#photo-q7")
-                    .setInputFiles(new FilePayload("a.jpg", "image/jpeg", new byte[26 * 1024 * 1024]));
+            page.locator("#photo-q7").setInputFiles(new FilePayload("a.jpg", "image/jpeg", new byte[26 * 1024 * 1024]));
             page.locator("#answer-q7 button").click();
             assertThat(page.locator("#text-q7")).hasValue("Two of them");
             org.assertj.core.api.Assertions.assertThat(
@@ -167,7 +167,9 @@ class LiveInBrowserTest {
             window.route("**/live", Route::abort);
             Page page = comeIn(hall, window, "/p/" + hall.job().id() + "/questions");
             page.locator("#answer-q7 summary").click();
-            String mine = "The label says 24 V, and the cable goes up behind the cupboard. ".repeat(20).strip();
+            String mine = "The label says 24 V, and the cable goes up behind the cupboard. "
+                    .repeat(20)
+                    .strip();
             page.locator("#text-q7").fill(mine);
             Question q7 = hall.job().now().project().questions().get("q7");
             Question asked = new Question("q7", q7.to(), q7.about(), "What is that box?", q7.due(), null, q7.remarks());

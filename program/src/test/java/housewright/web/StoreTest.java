@@ -75,12 +75,17 @@ class StoreTest {
             assertThat(owner.get("/sharing").statusCode()).isEqualTo(200);
             assertThat(owner.token()).isEqualTo(owners);
             assertThat(ben.get("/").statusCode()).isEqualTo(200);
-            assertThat(site.get("/").statusCode()).as("nobody on site while it is not shared").isEqualTo(401);
+            assertThat(site.get("/").statusCode())
+                    .as("nobody on site while it is not shared")
+                    .isEqualTo(401);
             hall.server.common().door().siteSecret();
             assertThat(site.get("/").statusCode()).isEqualTo(200);
             assertThat(site.get("/sharing").statusCode()).isEqualTo(403);
             assertThat(site.token()).isEqualTo(sites);
-            hall.server.common().links().revoke(hall.server.common().links().list().getFirst().id());
+            hall.server
+                    .common()
+                    .links()
+                    .revoke(hall.server.common().links().list().getFirst().id());
             assertThat(ben.get("/").statusCode()).isEqualTo(401);
             hall.server.common().door().revokeSite();
         }
@@ -110,7 +115,8 @@ class StoreTest {
             assertThat(door.find(cookie)).isPresent();
             now.set(Hall.TODAY.plus(Duration.ofDays(60)));
             assertThat(door.find(cookie)).isEmpty();
-            assertThat(new Door("ada", new SharedLinks(store), store, now::get).find(cookie)).isEmpty();
+            assertThat(new Door("ada", new SharedLinks(store), store, now::get).find(cookie))
+                    .isEmpty();
             assertThat(store.listEntrances()).isEmpty();
         }
         assertThat(Files.readString(folder.resolve("projects.housewright"), StandardCharsets.ISO_8859_1))
@@ -131,13 +137,17 @@ class StoreTest {
                 Visitor helper = Visitor.stranger(hall);
                 helper.get("/in/" + hall.server.common().door().siteSecret());
                 for (Visitor each : List.of(owner, helper)) {
-                    String told = each.get(each.post(job + "/questions", Map.of("asks", "Who has the key?", "back", job + "/questions"))
+                    String told = each.get(each.post(
+                                            job + "/questions",
+                                            Map.of("asks", "Who has the key?", "back", job + "/questions"))
                                     .headers()
                                     .firstValue("Location")
                                     .orElseThrow())
                             .body();
                     assertThat(told).contains("Nothing can be changed").contains("Who has the key?");
-                    assertThat(told.contains(folder.toString())).as("a path, to the lead alone").isEqualTo(each == owner);
+                    assertThat(told.contains(folder.toString()))
+                            .as("a path, to the lead alone")
+                            .isEqualTo(each == owner);
                 }
                 for (String page : List.of("/", job, job + "/questions", job + "/equipment", job + "/history")) {
                     assertThat(owner.get(page).statusCode()).as(page).isEqualTo(200);

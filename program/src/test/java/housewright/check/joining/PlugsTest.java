@@ -233,7 +233,8 @@ class PlugsTest {
         assertThat(box.but("box.rear-1", "box.mains").lines(rule))
                 .containsExactly("stop: C1 leads from the mains of box, mains into wall, front 1, which is no mains"
                         + " socket: whoever touches what is plugged in there touches mains.");
-        assertThat(box.but("from: box.rear-1, to: wall.front-1", "from: wall.front-1, to: box.outlet-2").lines(rule))
+        assertThat(box.but("from: box.rear-1, to: wall.front-1", "from: wall.front-1, to: box.outlet-2")
+                        .lines(rule))
                 .hasSize(1);
     }
 
