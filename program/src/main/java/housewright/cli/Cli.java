@@ -75,7 +75,8 @@ public final class Cli {
                 .map(CommandLine::getCommandSpec)
                 .filter(spec -> !spec.helpCommand())
                 .forEach(spec -> spec.addOption(help()));
-        return commands.setOut(new PrintWriter(desk.out, true, StandardCharsets.UTF_8))
+        return Said.read(commands)
+                .setOut(new PrintWriter(desk.out, true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(desk.err, true, StandardCharsets.UTF_8))
                 .setColorScheme(Help.defaultColorScheme(desk.screen.colour() ? Ansi.ON : Ansi.OFF))
                 .setUsageHelpWidth(Page.WIDTH)

@@ -9,7 +9,6 @@ import housewright.app.plan.Planning;
 import housewright.app.plan.ReadyDocument;
 import housewright.app.plan.SolverProcess;
 import housewright.file.ProjectText;
-import housewright.model.LogEntry;
 import housewright.model.Project;
 import housewright.model.change.Change;
 import housewright.plan.Effort;
@@ -33,7 +32,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -63,7 +61,7 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--now",
             paramLabel = "TIME",
-            description = "Plan from then on, such as 2027-03-15T08:30; without it, from this moment.")
+            description = "Plan from then on, such as 2027-03-15T08:30, or 2027-03-15 for the beginning of that day; without it, from this moment.")
     @Nullable
     LocalDateTime now;
 
@@ -145,18 +143,15 @@ final class PlanCommand implements Callable<Integer> {
                         + String.join(", ", project.project().people().keySet()) + ".");
             }
         }
-        Map<String, LogEntry> happened = project.project().log();
-        if (log != null) {
-            ProjectFile logged = desk.openLog(log, project);
-            if (logged == null) {
-                return Status.CANNOT;
-            }
-            happened = logged.project().log();
+        ProjectFile happened = log == null ? project : desk.openLog(log, project);
+        if (happened == null) {
+            return Status.CANNOT;
         }
-        Study study = desk.study(project, false);
+        Study study = desk.study(happened, false); // of the log, too: a task that it names stays by itself
         LocalDateTime from = now == null ? here(project.project()) : now;
-        Map<String, LogEntry> entries = happened;
-        PlanBasis basis = desk.during("Working the tasks out", () -> study.planBasis(from, entries));
+        PlanBasis basis = desk.during(
+                "Working the tasks out",
+                () -> study.planBasis(from, happened.project().log()));
         if (!basis.unplanned().isEmpty()) {
             return desk.refuse(basis.unplanned());
         }
