@@ -32,7 +32,7 @@ final class PageText {
 
     private static String labels(Block.Labels labels) {
         StringJoiner lines = new StringJoiner("\n");
-        lines.add("[labels: %.1f x %.1f mm%s]".formatted(labels.width(), labels.height(), labels.outlined() ? ", outlined" : ""));
+        lines.add("[labels: " + Say.number(labels.width(), 1) + " x " + Say.number(labels.height(), 1) + (labels.outlined() ? " mm, outlined]" : " mm]"));
         for (Label label : labels.labels()) {
             lines.add(Say.number(label.left(), 2) + " " + Say.number(label.top(), 2) + ", " + Say.number(label.points(), 1)
                     + " pt: " + String.join(" / ", label.lines())
