@@ -64,17 +64,17 @@ final class CableSchedule extends Titled {
         return new Block.Table(
                 "cables",
                 List.of(
-                        Column.id("Cable", 9),
-                        Column.text("Label", 10),
+                        Column.id("Cable", 10),
+                        Column.text("Label", 9),
                         Column.text("Type", 13),
-                        Column.text("From", 17),
+                        Column.text("From", 16),
                         Column.text("Plug", 9),
-                        Column.text("To", 17),
+                        Column.text("To", 16),
                         Column.text("Plug there", 9),
-                        Column.text("Along", 13),
+                        Column.text("Along", 12.5),
                         Column.number(say.lengthHead("Length"), 7),
                         Column.text("Ends", 7),
-                        Column.text("State", 7),
+                        Column.text("State", 8.5),
                         Column.text("Tested", 7)),
                 rows);
     }
