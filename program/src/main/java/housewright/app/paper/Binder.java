@@ -69,9 +69,14 @@ public final class Binder {
 
     /** @param papers to write; what the folder has of others stays as it is */
     public Binding bind(Study study, List<Paper> papers) {
+        return bind(study, papers, revision(study));
+    }
+
+    /** @param revision as it is printed; another name for each state of the project */
+    Binding bind(Study study, List<Paper> papers, String revision) {
         try {
             Manifest old = read();
-            return bind(study, papers, old);
+            return bind(study, papers, revision, old);
         } catch (IllegalArgumentException e) {
             return new Binding.NotBound(folder.resolve(Manifest.FILE) + " cannot be read: " + e.getMessage()
                     + ". Nothing was written. Name another folder, or move that file away to begin a binder anew.");
@@ -81,9 +86,9 @@ public final class Binder {
         }
     }
 
-    private Binding bind(Study study, List<Paper> papers, @Nullable Manifest old) throws IOException {
+    private Binding bind(Study study, List<Paper> papers, String revision, @Nullable Manifest old)
+            throws IOException {
         String hall = study.project().about().name();
-        String revision = revision(study);
         boolean same = old != null && old.revision().equals(revision);
         String day = same ? old.date() : date;
         String before = old == null ? null : same ? old.before() : old.revision();
