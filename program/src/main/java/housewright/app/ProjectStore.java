@@ -160,6 +160,21 @@ public interface ProjectStore extends Closeable {
     /** What was attached, byte for byte; empty where there is no such attachment. */
     Optional<byte[]> findContent(String project, String id) throws StoreException;
 
+    /**
+     * A sheet of a paper as it was last printed.
+     *
+     * @param content a hash of what it said
+     * @param revision of the project that it was printed from
+     */
+    record Printed(
+            String paper, String sheet, String title, String content, long revision, String person, Instant at) {}
+
+    /** Keeps what was last printed of a paper, in place of what was kept of it before; none forgets that it was. */
+    void keepPrinted(String project, String paper, List<Printed> sheets) throws StoreException;
+
+    /** What was last printed of all papers, by paper and sheet. */
+    List<Printed> listPrinted(String project) throws StoreException;
+
     /** A link by which somebody else on the local network may come in. */
     record ShareLink(String id, String secretHash, Role role, String person, Instant madeAt, boolean revoked) {}
 

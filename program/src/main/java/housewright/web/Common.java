@@ -17,4 +17,5 @@ record Common(
         Serving serving,
         Sheets sheets,
         Standings standings,
-        Solves solves) {}
+        Solves solves,
+        Press press) {}

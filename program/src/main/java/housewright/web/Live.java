@@ -58,19 +58,26 @@ final class Live implements AutoCloseable {
         if (watched.putIfAbsent(project.id(), project) == null) {
             project.watch((before, now, step) -> tell(project.id(), now.revision()));
         }
-        send(window, project.now().revision());
+        send(window, "changed", project.now().revision());
+    }
+
+    /** Tells who looks at a project that papers of it were printed. */
+    void printed(String project) {
+        for (Window window : windows.getOrDefault(project, Set.of())) {
+            send(window, "printed", 0);
+        }
     }
 
     private void tell(String project, long revision) {
         for (Window window : windows.getOrDefault(project, Set.of())) {
-            send(window, revision);
+            send(window, "changed", revision);
         }
     }
 
-    private void send(Window window, long revision) {
+    private void send(Window window, String event, long revision) {
         senders.execute(() -> {
             if (door.stillWelcome(window.session())) {
-                window.client().sendEvent("changed", Long.toString(revision));
+                window.client().sendEvent(event, Long.toString(revision));
             } else {
                 window.client().close();
             }

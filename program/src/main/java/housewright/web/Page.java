@@ -25,6 +25,7 @@ enum Page {
     PEOPLE("People and dates", "/people", 3),
     CALL("Daily call", "/call", 4),
     READY("What now", "/now", 4),
+    PAPERS("Papers", "/papers", 6),
     HISTORY("History", "/history", 6);
 
     private final String label;

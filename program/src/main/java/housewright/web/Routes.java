@@ -29,6 +29,7 @@ final class Routes {
                         OrderPages.routes(),
                         WorkPages.routes(),
                         PlanPages.routes(),
+                        PaperPages.routes(),
                         SitePages.routes())
                 .flatMap(List::stream)
                 .toList();

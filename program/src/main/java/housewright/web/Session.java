@@ -69,6 +69,18 @@ final class Session {
     @SuppressWarnings("ArrayRecordComponent") // never compared
     record Upload(String project, String name, byte[] bytes) {}
 
+    private final Map<String, PaperChoice> papers = new LinkedHashMap<>();
+
+    /** What is printed on in a project, for as long as this browser is known. */
+    synchronized void choose(String project, PaperChoice choice) {
+        papers.put(project, choice);
+    }
+
+    /** Null where nothing was chosen. */
+    synchronized @Nullable PaperChoice paper(String project) {
+        return papers.get(project);
+    }
+
     private @Nullable Upload upload;
 
     synchronized void keep(Upload sent) {

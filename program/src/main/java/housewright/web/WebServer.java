@@ -75,7 +75,8 @@ public final class WebServer implements AutoCloseable {
                 serving,
                 new Sheets(),
                 new Standings(),
-                new Solves(SolverProcess::new, projects.clock()));
+                new Solves(SolverProcess::new, projects.clock()),
+                new Press());
         Javalin javalin = Javalin.create(config -> configure(config, common, err));
         Thread.ofVirtual().name("warm").start(() -> warm(common));
         javalin.start(serving.share() ? "0.0.0.0" : "127.0.0.1", addresses.port());

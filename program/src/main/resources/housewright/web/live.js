@@ -31,6 +31,7 @@ function hear(address) {
     events.addEventListener("changed", (event) => {
         if (Number(event.data) > shown) refresh();
     });
+    events.addEventListener("printed", refresh);
     events.addEventListener("open", () => lost(""));
     events.addEventListener("error", () => {
         if (events?.readyState === EventSource.CLOSED) lost("This page does not show what others change any more. Load it again.");

@@ -9,6 +9,7 @@ import housewright.app.ProjectStore.Attachment;
 import housewright.app.ProjectStore.Entrance;
 import housewright.app.ProjectStore.Kept;
 import housewright.app.ProjectStore.NewRevision;
+import housewright.app.ProjectStore.Printed;
 import housewright.app.ProjectStore.Revision;
 import housewright.app.ProjectStore.Saved;
 import housewright.app.ProjectStore.ShareLink;
@@ -206,6 +207,7 @@ public abstract class ProjectStoreContract {
                 .id();
         store.attach(stays.id(), "a", "image/png", content, "Ines", START);
         store.see(gone.id(), "Ines", 2);
+        store.keepPrinted(gone.id(), "p", List.of(new Printed("p", "s", "S", "hash", 2, "Ines", START)));
         store.remove(gone.id(), START);
         assertThat(store.listProjects()).extracting(Kept::id).containsExactly(stays.id());
         assertThat(store.findNewest(gone.id())).isEmpty();
@@ -217,6 +219,7 @@ public abstract class ProjectStoreContract {
         assertThat(again.id()).isEqualTo(gone.id());
         assertThat(store.listSince(again.id(), 0)).hasSize(1);
         assertThat(store.lastSeen(again.id(), "Ines")).isZero();
+        assertThat(store.listPrinted(again.id())).isEmpty();
         assertThat(store.findAttachment(again.id(), attached)).isEmpty();
     }
 
@@ -351,6 +354,27 @@ public abstract class ProjectStoreContract {
                 .hasSize(3);
         assertThat(store.listSteps(kept.id(), 2)).containsExactly(all.getLast());
         assertThat(store.listSteps(kept.id(), 3)).isEmpty();
+    }
+
+    @Test
+    void whatWasPrintedIsKeptByPaperUntilItIsPrintedAgain() throws StoreException {
+        Kept kept = project(store, "Hall", 3);
+        Kept other = project(store, "Chapel", 1);
+        Printed north = new Printed("pulling", "north", "North", "hash-a", 2, "Ines", START);
+        Printed south = new Printed("pulling", "south", "South", "hash-b", 2, "Ines", START);
+        Printed cables = new Printed("cables", "all", "Cables", "hash-c", 3, "Tom", START.plusMillis(1));
+        store.keepPrinted(kept.id(), "pulling", List.of(south, north));
+        store.keepPrinted(kept.id(), "cables", List.of(cables));
+        reopen();
+        assertThat(store.listPrinted(kept.id())).containsExactly(cables, north, south);
+        assertThat(store.listPrinted(other.id())).isEmpty();
+        Printed again = new Printed("pulling", "north", "North", "hash-d", 3, "Tom", START.plusMillis(2));
+        store.keepPrinted(kept.id(), "pulling", List.of(again));
+        store.keepPrinted(kept.id(), "cables", List.of());
+        reopen();
+        assertThat(store.listPrinted(kept.id())).containsExactly(again);
+        assertThatThrownBy(() -> store.keepPrinted("nowhere", "pulling", List.of(again)))
+                .hasMessage("There is no project nowhere any more.");
     }
 
     @Test

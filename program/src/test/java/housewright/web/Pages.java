@@ -57,6 +57,8 @@ final class Pages {
                 new Shown("questions", job + "/questions"),
                 new Shown("spreadsheet", job + "/spreadsheet"),
                 new Shown("answers", job + "/answers"),
+                new Shown("papers", job + "/papers"),
+                new Shown("paper", job + "/papers/cable-schedule"),
                 new Shown("history", job + "/history"),
                 new Shown("revision", job + "/history/2"),
                 new Shown("sharing", "/sharing"),

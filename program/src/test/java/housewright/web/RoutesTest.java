@@ -98,7 +98,12 @@ class RoutesTest {
             "promised",
             "take-back",
             "line",
-            "supplier");
+            "supplier",
+            "which",
+            "size",
+            "labels",
+            "first",
+            "site");
 
     /** Who asks; null is somebody without a link. */
     enum Who {
@@ -165,7 +170,8 @@ class RoutesTest {
     /** All that a request might change. */
     private static String state(Hall hall) throws StoreException {
         ProjectStore store = hall.projects.store();
-        return store.listProjects() + "\n" + store.listLinks();
+        List<ProjectStore.Printed> printed = store.listProjects().isEmpty() ? List.of() : store.listPrinted(hall.job().id());
+        return store.listProjects() + "\n" + store.listLinks() + "\n" + printed;
     }
 
     /** The first try has what is there, as far as it is known; the others have what may come. */
@@ -178,7 +184,9 @@ class RoutesTest {
             path = path.replace("{feed}", Demo.FEED).replace("{question}", "q5").replace("{revision}", "1")
                     .replace("{task}", "prove-" + Demo.FEED)
                     .replace("{entry}", "prove-" + Demo.FEED)
-                    .replace("{person}", "lead");
+                    .replace("{person}", "lead")
+                    .replace("{paper}", "order-list")
+                    .replace("{table}", "orders");
         }
         Matcher matcher = PARAMETER.matcher(path);
         String filled = matcher.replaceAll(
@@ -187,7 +195,8 @@ class RoutesTest {
                 ? filled
                 : filled + "?before=" + Visitor.encoded(odd(random)) + "&about=" + Visitor.encoded(odd(random))
                         + "&thing=" + Visitor.encoded(odd(random)) + "&person=" + Visitor.encoded(odd(random)) + "&day="
-                        + Visitor.encoded(odd(random)) + "&edit=" + Visitor.encoded(odd(random)) + "&t-id=" + Visitor.encoded(odd(random));
+                        + Visitor.encoded(odd(random)) + "&edit=" + Visitor.encoded(odd(random)) + "&t-id=" + Visitor.encoded(odd(random)) + "&size=letter&labels="
+                        + Visitor.encoded(odd(random)) + "&first=" + Visitor.encoded(odd(random));
     }
 
     private static HttpResponse<String> ask(Visitor visitor, Route route, String path, String token, Random random) {

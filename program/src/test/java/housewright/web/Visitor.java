@@ -58,10 +58,34 @@ final class Visitor {
         return send(HttpRequest.newBuilder(URI.create(hall.origin() + path)).GET());
     }
 
+    /** What is downloaded there. */
+    byte[] getBytes(String path) {
+        return bytes(HttpRequest.newBuilder(URI.create(hall.origin() + path)).GET());
+    }
+
+    byte[] bytes(HttpRequest.Builder request) {
+        try {
+            HttpResponse<byte[]> answer = client.send(request.timeout(LONGEST).build(), BodyHandlers.ofByteArray());
+            if (answer.statusCode() != 200) {
+                throw new AssertionError(new String(answer.body(), StandardCharsets.UTF_8));
+            }
+            return answer.body();
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError(e);
+        }
+    }
+
+    /** A form with the token that pages of this visitor have, not sent yet. */
+    HttpRequest.Builder form(String path, Map<String, String> fields) {
+        return request(path, "application/x-www-form-urlencoded", "token=" + encoded(token()) + "&" + form(fields));
+    }
+
     /** A form with the token that pages of this visitor have. */
     HttpResponse<String> post(String path, Map<String, String> fields) {
-        String form = "token=" + encoded(token()) + "&" + form(fields);
-        return send(request(path, "application/x-www-form-urlencoded", form));
+        return send(form(path, fields));
     }
 
     static String form(Map<String, String> fields) {

@@ -70,9 +70,14 @@ public final class Binder {
 
     /** @param papers to write; what the folder has of others stays as it is */
     public Binding bind(Study study, List<Paper> papers) {
+        return bind(study, papers, revision(study));
+    }
+
+    /** @param revision as it is printed; another name for each state of the project */
+    Binding bind(Study study, List<Paper> papers, String revision) {
         try {
             Manifest old = read();
-            return bind(study, papers, old);
+            return bind(study, papers, revision, old);
         } catch (IllegalArgumentException e) {
             return new Binding.NotBound(folder.resolve(Manifest.FILE) + " cannot be read: " + e.getMessage()
                     + ". Nothing was written. Name another folder, or move that file away to begin a binder anew.");
@@ -82,9 +87,9 @@ public final class Binder {
         }
     }
 
-    private Binding bind(Study study, List<Paper> papers, @Nullable Manifest old) throws IOException {
+    private Binding bind(Study study, List<Paper> papers, String revision, @Nullable Manifest old)
+            throws IOException {
         String hall = study.project().about().name();
-        String revision = revision(study);
         Manifest same = old != null && old.revision().equals(revision) ? old : null;
         String day = same == null ? date : same.date();
         String before = same != null ? same.before() : old == null ? null : old.revision();

@@ -166,6 +166,17 @@ public final class SqliteStore implements ProjectStore {
     }
 
     @Override
+    public void keepPrinted(String project, String paper, List<Printed> sheets) throws StoreException {
+        change(handle -> Prints.keep(handle, project, paper, sheets));
+    }
+
+    @Override
+    public List<Printed> listPrinted(String project) throws StoreException {
+        // as with entrances: a store that cannot be written may be of a version that kept none
+        return whyReadOnly == null ? database.read(handle -> Prints.list(handle, project)) : List.of();
+    }
+
+    @Override
     public void addLink(ShareLink link) throws StoreException {
         change(handle -> Links.add(handle, link));
     }
