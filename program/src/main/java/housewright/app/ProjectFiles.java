@@ -57,6 +57,7 @@ public final class ProjectFiles {
 
     /** What came of reading a file of any kind. */
     public sealed interface Loading {
+        @SuppressWarnings("ArrayRecordComponent") // never compared
         record Loaded(byte[] bytes) implements Loading {}
 
         /** @param why as a sentence */

@@ -114,7 +114,7 @@ final class TroubleCards {
             table.add(row);
         });
         List<String> toFillIn = new ArrayList<>();
-        List<Step> steps = sound ? soundSteps(desk, room, all, toFillIn) : pictureSteps(desk, room, all, toFillIn);
+        List<Step> steps = sound ? soundSteps(desk, room, all) : pictureSteps(desk, room, all, toFillIn);
         boolean anyPlugs = rows.keySet().stream().anyMatch(fed -> !fed.plugs().isEmpty());
         steps.add(new Step(
                 null,
@@ -158,7 +158,7 @@ final class TroubleCards {
                 toFillIn)));
     }
 
-    private List<Step> soundSteps(String desk, String room, List<OneWay> all, List<String> toFillIn) {
+    private List<Step> soundSteps(String desk, String room, List<OneWay> all) {
         List<Step> steps = new ArrayList<>();
         boolean voices = all.stream().anyMatch(way -> names.kind(way.source()) == Kind.MICROPHONE);
         String play = voices

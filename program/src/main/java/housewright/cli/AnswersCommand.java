@@ -3,11 +3,11 @@ package housewright.cli;
 import housewright.app.ProjectFile;
 import housewright.app.ProjectFiles.Loading;
 import housewright.app.Saving;
-import housewright.app.packet.AnswersDocument;
-import housewright.app.packet.AnswersReader;
 import housewright.app.packet.Answering;
 import housewright.app.packet.Answering.Does;
 import housewright.app.packet.Answering.Entry;
+import housewright.app.packet.AnswersDocument;
+import housewright.app.packet.AnswersReader;
 import housewright.file.ProjectText;
 import housewright.model.change.Change;
 import java.io.IOException;
@@ -61,7 +61,8 @@ final class AnswersCommand implements Callable<Integer> {
             case Loading.NotLoaded not -> desk.refuse(not.why());
             case Loading.Loaded loaded ->
                 switch (AnswersReader.read(loaded.bytes())) {
-                    case AnswersReader.Reading.Refused refused -> desk.refuse(answers + " cannot be taken. " + refused.why());
+                    case AnswersReader.Reading.Refused refused ->
+                        desk.refuse(answers + " cannot be taken. " + refused.why());
                     case AnswersReader.Reading.Read read -> {
                         Map<String, byte[]> photos = new LinkedHashMap<>();
                         Answering answering = Answering.of(desk.study(project, false), read.file(), (name, jpeg) -> {
@@ -127,10 +128,15 @@ final class AnswersCommand implements Callable<Integer> {
     }
 
     private Page text(Answering answering, boolean written) {
-        Page page = desk.page().wrapped("Answers of " + answering.file().to() + ", saved " + answering.file().saved() + ".").blank();
+        Page page = desk.page()
+                .wrapped("Answers of " + answering.file().to() + ", saved "
+                        + answering.file().saved() + ".")
+                .blank();
         for (Entry entry : answering.entries()) {
             String said = entry.answer().isEmpty() ? "" : " \"" + entry.answer() + "\"";
-            String with = entry.photos() == 0 ? "" : entry.photos() == 1 ? " with a photo" : " with " + entry.photos() + " photos";
+            String with = entry.photos() == 0
+                    ? ""
+                    : entry.photos() == 1 ? " with a photo" : " with " + entry.photos() + " photos";
             String what = entry.about() + ", " + entry.field() + ":" + said + with;
             switch (entry.does()) {
                 case TAKE -> page.hanging(Ink.GOOD, "  + ", what);
@@ -140,10 +146,13 @@ final class AnswersCommand implements Callable<Integer> {
             }
             page.hanging("      ", entry.asked());
         }
-        page.blank().wrapped(answering.count(Does.TAKE) + (written ? " taken, " : " to be taken, ") + answering.count(Does.SAME) + " as they are, "
-                + answering.count(Does.CONFLICT) + " in conflict, " + answering.count(Does.REFUSE) + " refused.");
+        page.blank()
+                .wrapped(answering.count(Does.TAKE) + (written ? " taken, " : " to be taken, ")
+                        + answering.count(Does.SAME) + " as they are, " + answering.count(Does.CONFLICT)
+                        + " in conflict, " + answering.count(Does.REFUSE) + " refused.");
         if (!written && !answering.changes().isEmpty()) {
-            page.line("Take them: housewright answers " + FileCommand.quoted(file) + " " + FileCommand.quoted(answers) + " --apply");
+            page.line("Take them: housewright answers " + FileCommand.quoted(file) + " " + FileCommand.quoted(answers)
+                    + " --apply");
         }
         return page;
     }

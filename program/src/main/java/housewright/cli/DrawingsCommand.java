@@ -33,7 +33,11 @@ final class DrawingsCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "FILE", description = "Project file, YAML or JSON; - reads standard input.")
     String file = "";
 
-    @Option(names = "--out", required = true, paramLabel = "DIR", description = "The folder to write into; made where it is not there.")
+    @Option(
+            names = "--out",
+            required = true,
+            paramLabel = "DIR",
+            description = "The folder to write into; made where it is not there.")
     String out = "";
 
     @Option(names = "--today", description = "Draw the hall as it is today, before the work.")

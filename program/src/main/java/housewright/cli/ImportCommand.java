@@ -52,7 +52,8 @@ final class ImportCommand implements Callable<Integer> {
     @Option(
             names = "--as",
             paramLabel = "LIST",
-            description = "What it is a list of: equipment (addresses, too), cables, input-list, patch, places … ; else it is guessed.")
+            description =
+                    "What it is a list of: equipment (addresses, too), cables, input-list, patch, places … ; else it is guessed.")
     @Nullable
     String as;
 
@@ -60,7 +61,8 @@ final class ImportCommand implements Callable<Integer> {
             names = "--columns",
             paramLabel = "HEAD=FIELD",
             split = ",",
-            description = "What columns are, where the guess is wrong: by what stands over them or their letter; HEAD= leaves one out. Several with commas between.")
+            description =
+                    "What columns are, where the guess is wrong: by what stands over them or their letter; HEAD= leaves one out. Several with commas between.")
     List<String> columns = List.of();
 
     @Option(names = "--apply", description = "Write it into FILE as one edit; everything else in it stays as it is.")
@@ -104,11 +106,12 @@ final class ImportCommand implements Callable<Integer> {
             return desk.refuse(spreadsheet + " has no sheet " + sheet + "; " + known(sheet, names, "its sheets are "));
         }
         ListKind kind = null;
-        if (as != null) {
-            Optional<ListKind> found = ListKind.find(as);
+        String wanted = as;
+        if (wanted != null) {
+            Optional<ListKind> found = ListKind.find(wanted);
             if (found.isEmpty()) {
                 List<String> words = ListKind.all().stream().map(ListKind::word).toList();
-                return desk.refuse("There are no lists of " + as + "; " + known(as, words, "there are "));
+                return desk.refuse("There are no lists of " + wanted + "; " + known(wanted, words, "there are "));
             }
             kind = found.get();
         }
@@ -143,8 +146,7 @@ final class ImportCommand implements Callable<Integer> {
     }
 
     private Saving save(ProjectFile project, Project after) {
-        return desk.files.replace(
-                project, ProjectText.edit(project.text(), project.name(), project.project(), after));
+        return desk.files.replace(project, ProjectText.edit(project.text(), project.name(), project.project(), after));
     }
 
     /** Takes what is said of a column; null, or what is wrong with it. */

@@ -6,6 +6,7 @@ import housewright.app.table.SheetImport.Does;
 import housewright.app.table.SheetImport.Row;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -28,7 +29,8 @@ final class ImportText {
         String sheet = spreadsheet.endsWith(found.sheet()) ? "" : ", sheet " + found.sheet();
         String head = found.headRow() == 0
                 ? "without a head"
-                : "its head in row" + (found.headRows() == 2 ? "s " + (found.headRow() - 1) + " and " : " ") + found.headRow();
+                : "its head in row" + (found.headRows() == 2 ? "s " + (found.headRow() - 1) + " and " : " ")
+                        + found.headRow();
         page.wrapped(spreadsheet + sheet + ": read as " + found.kind().word() + ", " + head + ".");
         remarks.forEach(page::wrapped);
         page.blank();
@@ -67,7 +69,10 @@ final class ImportText {
                     .collect(Collectors.joining(" | "));
             if (!theirs.isEmpty() || !first.isEmpty()) {
                 page.hanging(
-                        String.format("  %-2s %-22s %-14s ", FoundTable.letter(i), cut(theirs, 22), ours.isEmpty() ? "not taken" : ours),
+                        String.format(
+                                Locale.ROOT,
+                                "  %-2s %-22s %-14s ",
+                                FoundTable.letter(i), cut(theirs, 22), ours.isEmpty() ? "not taken" : ours),
                         first);
             }
         }
@@ -90,9 +95,7 @@ final class ImportText {
                         where + (row.id().isEmpty() ? "" : row.id() + " ") + "refused: " + ended(row.why()));
             case LEAVE ->
                 page.hanging(
-                        Ink.FAINT,
-                        "  · ",
-                        where + "left out: " + String.join("; ", row.why()) + said(row.cells()));
+                        Ink.FAINT, "  · ", where + "left out: " + String.join("; ", row.why()) + said(row.cells()));
         }
         row.notes().forEach(note -> page.hanging("      ", note));
     }

@@ -50,7 +50,9 @@ final class QuestionsCommand implements Callable<Integer> {
             return desk.refuse(project.name() + " has no person " + to + "; "
                     + (nearest != null
                             ? "did you mean " + nearest + "?"
-                            : people.isEmpty() ? "enter them under people." : "its people are " + String.join(", ", people) + "."));
+                            : people.isEmpty()
+                                    ? "enter them under people."
+                                    : "its people are " + String.join(", ", people) + "."));
         }
         Study study = desk.study(project, false);
         int count = desk.during("Looking for what the survey lacks", () -> Packet.count(study, to));

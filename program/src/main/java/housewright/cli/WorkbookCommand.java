@@ -12,7 +12,8 @@ import picocli.CommandLine.Parameters;
 /** A whole project as a workbook. */
 @Command(
         name = "workbook",
-        header = "Writes a whole project as a workbook, a sheet for each section; reading it back gives the same project.",
+        header =
+                "Writes a whole project as a workbook, a sheet for each section; reading it back gives the same project.",
         description = {
             "Every command that reads a project file reads such a workbook, too; changed in a spreadsheet program, it goes back into the project file with: housewright import FILE hall.xlsx --apply. The same project gives the same bytes.",
             "Exit status: 0 written, 2 there is no such file, or it cannot be written."

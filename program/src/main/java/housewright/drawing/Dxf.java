@@ -20,7 +20,8 @@ import java.util.TreeSet;
 final class Dxf {
     private static final double TEXT = 0.15;
     private static final double BOX = 0.2;
-    private static final List<String> LAYERS = List.of("0", "ROOMS", "SEATS", "PATHWAYS", "PLACES", "EQUIPMENT", "TEXT");
+    private static final List<String> LAYERS =
+            List.of("0", "ROOMS", "SEATS", "PATHWAYS", "PLACES", "EQUIPMENT", "TEXT");
 
     private final StringBuilder out = new StringBuilder();
     private final Venue venue;
@@ -49,7 +50,13 @@ final class Dxf {
     private void tables() {
         section("TABLES");
         group(0, "TABLE").group(2, "LTYPE").group(70, 1);
-        group(0, "LTYPE").group(2, "CONTINUOUS").group(70, 0).group(3, "Solid line").group(72, 65).group(73, 0).group(40, 0);
+        group(0, "LTYPE")
+                .group(2, "CONTINUOUS")
+                .group(70, 0)
+                .group(3, "Solid line")
+                .group(72, 65)
+                .group(73, 0)
+                .group(40, 0);
         group(0, "ENDTAB");
         group(0, "TABLE").group(2, "LAYER").group(70, LAYERS.size());
         for (String layer : LAYERS) {
@@ -177,7 +184,10 @@ final class Dxf {
 
     /** A code in three columns, and its value in a line of its own. */
     private Dxf group(int code, String value) {
-        out.append(String.format(Locale.ROOT, "%3d", code)).append('\n').append(value).append('\n');
+        out.append(String.format(Locale.ROOT, "%3d", code))
+                .append('\n')
+                .append(value)
+                .append('\n');
         return this;
     }
 
@@ -188,7 +198,8 @@ final class Dxf {
     /** Release 12 knows no Unicode: what is no ASCII is written as programs since have agreed to. */
     private static String plain(String words) {
         StringBuilder plain = new StringBuilder();
-        for (char c : words.toCharArray()) {
+        for (int i = 0; i < words.length(); i++) {
+            char c = words.charAt(i);
             plain.append(c < 32 ? " " : c < 127 ? String.valueOf(c) : String.format(Locale.ROOT, "\\U+%04X", (int) c));
         }
         return plain.toString();

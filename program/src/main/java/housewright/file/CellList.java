@@ -10,7 +10,10 @@ final class CellList {
     static String join(List<String> items) {
         List<String> written = new ArrayList<>();
         for (String item : items) {
-            boolean plain = !item.startsWith("\"") && !item.startsWith("[") && isClosed(item) && split(item).equals(List.of(item));
+            boolean plain = !item.startsWith("\"")
+                    && !item.startsWith("[")
+                    && isClosed(item)
+                    && split(item).equals(List.of(item));
             written.add(plain ? item : "\"" + item.replace("\"", "\"\"") + "\"");
         }
         return String.join(", ", written);
@@ -19,7 +22,8 @@ final class CellList {
     /** An open bracket would take the comma after the word with it. */
     private static boolean isClosed(String item) {
         int depth = 0;
-        for (char c : item.toCharArray()) {
+        for (int i = 0; i < item.length(); i++) {
+            char c = item.charAt(i);
             depth += c == '{' || c == '[' ? 1 : (c == '}' || c == ']') && depth > 0 ? -1 : 0;
         }
         return depth == 0;

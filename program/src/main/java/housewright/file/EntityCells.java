@@ -121,7 +121,9 @@ public final class EntityCells {
                 continue;
             }
             RecordForm inner = opened(part.type());
-            if (inner != null && entry.value() instanceof Mapping own && own.entries().isEmpty()) {
+            if (inner != null
+                    && entry.value() instanceof Mapping own
+                    && own.entries().isEmpty()) {
                 cells.put(before + part.key(), "{}"); // there, and nothing said of it
             } else if (inner != null) {
                 cells(inner, before + part.key() + ".", entry.value(), cells);
@@ -223,7 +225,8 @@ public final class EntityCells {
         Part whole = form.find(key);
         int dot = key.indexOf('.');
         if (whole == null && dot < 0) {
-            return set(mapping, key, new Scalar(text, Look.PLAIN, span), span); // an unknown key, which the binder names
+            return set(
+                    mapping, key, new Scalar(text, Look.PLAIN, span), span); // an unknown key, which the binder names
         }
         if (whole != null) {
             boolean none = text.isEmpty() && !emptyIsText;

@@ -235,7 +235,7 @@ public final class Mentions {
         TaskKind.Where where = named == null
                 ? null
                 : named.where((in, id) -> Sections.of(project, in).containsKey(id)).orElse(null);
-        if (where != null && section.equals(where.section())) {
+        if (named != null && where != null && section.equals(where.section())) {
             String name = renaming.of(where.id());
             return where.id().equals(name)
                     ? null

@@ -51,7 +51,8 @@ public final class ProjectBook {
             } else if (part.type() instanceof Of of && isHolder(of.form())) {
                 for (Part inner : of.form().parts()) {
                     Map<?, ?> entities = (Map<?, ?>) of.form().get(inner, value);
-                    if (entities != null && (!entities.isEmpty() || form.absence(part).value() == null)) {
+                    if (entities != null
+                            && (!entities.isEmpty() || form.absence(part).value() == null)) {
                         sheets.add(section(inner.key(), (Table) inner.type(), entities));
                     }
                 }
@@ -173,7 +174,8 @@ public final class ProjectBook {
             return text;
         }
         StringBuilder held = new StringBuilder("'");
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             if (c == '\\') {
                 held.append("\\\\");
             } else if (isOdd(c)) {
@@ -231,7 +233,8 @@ public final class ProjectBook {
     /** As a mapping like that of a project file; errors name row and column of the sheet that their path begins with. */
     static Mapping read(byte[] bytes) throws DocumentException {
         return switch (SheetReader.read("project.xlsx", bytes)) {
-            case SheetReading.Refused refused -> throw new DocumentException(1, 1, "a workbook that is refused: " + refused.why(), "");
+            case SheetReading.Refused refused ->
+                throw new DocumentException(1, 1, "a workbook that is refused: " + refused.why(), "");
             case SheetReading.Read read -> {
                 if (!isProject(read.sheets())) {
                     throw new DocumentException(
@@ -261,7 +264,8 @@ public final class ProjectBook {
                 entries.add(new Entry(name, section(sheet, table)));
             } else if (holder != null) {
                 RecordForm inner = ((Of) holder.type()).form();
-                Table table = (Table) java.util.Objects.requireNonNull(inner.find(sheet.name())).type();
+                Table table = (Table) java.util.Objects.requireNonNull(inner.find(sheet.name()))
+                        .type();
                 List<Entry> held = holders.computeIfAbsent(holder.key(), key -> new ArrayList<>());
                 held.add(new Entry(name, section(sheet, table)));
             } else {
@@ -292,14 +296,19 @@ public final class ProjectBook {
                 continue;
             }
             String key = row.cell(0);
-            String text = free(String.join("", row.cells().subList(Math.min(1, row.cells().size()), row.cells().size())));
+            String text = free(String.join(
+                    "",
+                    row.cells()
+                            .subList(
+                                    Math.min(1, row.cells().size()), row.cells().size())));
             mapping = EntityCells.with(mapping, form, key, text, true, new Span(row.number(), 2, 0, 0));
         }
         return mapping.entries();
     }
 
     private static Mapping section(Sheet sheet, Table table) throws DocumentException {
-        List<String> head = sheet.rows().isEmpty() ? List.of() : sheet.rows().getFirst().cells();
+        List<String> head =
+                sheet.rows().isEmpty() ? List.of() : sheet.rows().getFirst().cells();
         Map<String, List<Node>> lists = new LinkedHashMap<>();
         List<Entry> entries = new ArrayList<>();
         for (Sheet.Row row : sheet.rows()) {
@@ -319,7 +328,9 @@ public final class ProjectBook {
             Scalar name = new Scalar(id == null ? "" : id, Look.TEXT, new Span(row.number(), 1, 0, 0));
             if (table.value() instanceof Many many && many.element() instanceof Of of) {
                 List<Node> list = lists.computeIfAbsent(name.text(), key -> new ArrayList<>());
-                if (list.isEmpty() && entries.stream().noneMatch(entry -> entry.key().text().equals(name.text()))) {
+                if (list.isEmpty()
+                        && entries.stream()
+                                .noneMatch(entry -> entry.key().text().equals(name.text()))) {
                     entries.add(new Entry(name, mapping(List.of())));
                 }
                 if (!cells.isEmpty()) {
@@ -337,7 +348,9 @@ public final class ProjectBook {
             entries.replaceAll(entry -> new Entry(
                     entry.key(),
                     new Sequence(
-                            lists.getOrDefault(entry.key().text(), List.of()), Layout.COMPACT, entry.key().span())));
+                            lists.getOrDefault(entry.key().text(), List.of()),
+                            Layout.COMPACT,
+                            entry.key().span())));
         }
         return mapping(entries);
     }

@@ -59,8 +59,7 @@ public final class ProjectReader {
     }
 
     /** @param text that the project is known by from now on */
-    private static ReadResult read(
-            String fileName, Mapping document, Library library, Function<Project, String> text)
+    private static ReadResult read(String fileName, Mapping document, Library library, Function<Project, String> text)
             throws DocumentException {
         refuseOtherFormat(document);
         Errors errors = new Errors();

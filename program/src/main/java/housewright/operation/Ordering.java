@@ -43,8 +43,8 @@ final class Ordering {
         Ordering ordering = new Ordering(steps);
         musts.stream()
                 .sorted(Comparator.comparing(Must::why)
-                        .thenComparing(must -> ordering.at(must.before()))
-                        .thenComparing(must -> ordering.at(must.after())))
+                        .thenComparingInt(must -> ordering.at(must.before()))
+                        .thenComparingInt(must -> ordering.at(must.after())))
                 .forEach(ordering::take);
         return new PowerOrder(ordering.inOrder(), ordering.kept, ordering.broken);
     }

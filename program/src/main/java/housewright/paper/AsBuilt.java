@@ -6,11 +6,14 @@ import housewright.model.Equipment;
 import housewright.model.Handover;
 import housewright.model.Kind;
 import housewright.model.Known;
+import housewright.model.LogEntry;
 import housewright.model.Remarks;
+import housewright.model.SiteState;
 import housewright.model.Words;
 import housewright.signal.Moment;
 import housewright.signal.Present;
 import housewright.study.Study;
+import housewright.work.WorkTask;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -47,7 +50,7 @@ final class AsBuilt extends Titled {
         Say say = Say.of(study.project());
         for (Lead lead : target.cabling().leads()) {
             if (CableType.isBought(lead.cable().type())) {
-                cables.add(cable(lead, say));
+                cables.add(cable(lead, study.project().log().get("test-" + lead.id()), say));
             }
         }
         List<Sheet> sheets = new ArrayList<>();
@@ -90,6 +93,21 @@ final class AsBuilt extends Titled {
                                     Column.text("Tested, by whom, when", 30),
                                     Column.text("Known", 14)),
                             cables))));
+        }
+        List<Row> noted = noted(study);
+        if (!noted.isEmpty()) {
+            sheets.add(Sheet.upright(
+                    "as-built-log",
+                    "What was noted and measured on site",
+                    recipient(),
+                    List.of(new Block.Table(
+                            "log",
+                            List.of(
+                                    Column.text("Work", 34),
+                                    Column.text("Day", 12),
+                                    Column.text("Who", 14),
+                                    Column.text("Noted", 40)),
+                            noted))));
         }
         return sheets;
     }
@@ -139,7 +157,7 @@ final class AsBuilt extends Titled {
         return due ? Cell.orBlank(said) : Cell.orNone(said);
     }
 
-    private static Row cable(Lead lead, Say say) {
+    private static Row cable(Lead lead, @Nullable LogEntry test, Say say) {
         boolean measured = lead.cable().remarks().known() == Known.MEASURED
                 && lead.cable().length() != null;
         return new Row(
@@ -149,8 +167,44 @@ final class AsBuilt extends Titled {
                         Cell.orBlank(lead.cable().type()),
                         say.length(lead.span()),
                         measured ? say.length(lead.span()) : Cell.BLANK,
-                        Cell.orBlank(lead.cable().tested()),
+                        Cell.orBlank(lead.cable().tested() != null ? lead.cable().tested() : tested(test)),
                         Cell.of(known(lead.cable().remarks()))));
+    }
+
+    /** What the log says of its test; null where it is not done. */
+    private static @Nullable String tested(@Nullable LogEntry test) {
+        return test == null || test.state() != SiteState.DONE ? null : said(test);
+    }
+
+    private static String said(LogEntry entry) {
+        List<String> said = new ArrayList<>();
+        if (entry.to() != null) {
+            said.add(entry.to().toLocalDate().toString());
+        }
+        if (!entry.people().isEmpty()) {
+            said.add(Planned.said(entry.people()));
+        }
+        if (entry.remarks().note() != null) {
+            said.add(entry.remarks().note());
+        }
+        return said.isEmpty() ? "done" : String.join(", ", said);
+    }
+
+    /** What somebody noted or measured while doing it. */
+    private static List<Row> noted(Study study) {
+        List<Row> rows = new ArrayList<>();
+        for (LogEntry entry : study.project().log().values()) {
+            if (entry.remarks().note() != null) {
+                String title = study.work().find(entry.id()).map(WorkTask::title).orElse(entry.id());
+                rows.add(Row.of(
+                        entry.id(),
+                        title,
+                        entry.to() == null ? "" : entry.to().toLocalDate().toString(),
+                        Planned.said(entry.people()),
+                        entry.remarks().note()));
+            }
+        }
+        return rows;
     }
 
     private static String known(@Nullable Remarks remarks) {

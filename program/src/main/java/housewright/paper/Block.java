@@ -23,8 +23,8 @@ public sealed interface Block {
             rows = List.copyOf(rows);
             for (Row row : rows) {
                 if (row.cells().size() != columns.size()) {
-                    throw new IllegalArgumentException("Table %s has %d columns, but row %s has %d cells"
-                            .formatted(name, columns.size(), row.key(), row.cells().size()));
+                    throw new IllegalArgumentException("Table " + name + " has " + columns.size() + " columns, but row "
+                            + row.key() + " has " + row.cells().size() + " cells");
                 }
             }
         }

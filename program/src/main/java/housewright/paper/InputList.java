@@ -2,9 +2,10 @@ package housewright.paper;
 
 import housewright.cable.Line;
 import housewright.cable.Plug;
+import housewright.model.Cable;
 import housewright.model.Kind;
-import housewright.model.LocalRef;
 import housewright.model.LocalRef.Spot;
+import housewright.model.LocalRef;
 import housewright.model.Model;
 import housewright.model.Phantom;
 import housewright.model.Port;
@@ -151,13 +152,15 @@ final class InputList extends Titled {
                     break;
                 }
                 if (hop.cause() instanceof Cause.ByCable cable && isAnalog(hop.to())) {
-                    String said = study.project().cables().get(cable.id()).label();
+                    Cable run = study.project().cables().get(cable.id());
+                    String said = run == null ? null : run.label();
                     label = said == null ? label : said;
                 }
             }
             String own = Words.said(source.thing());
             String channel = source.spot().name();
-            boolean several = study.supplies().things().get(source.thing()) instanceof Present thing
+            Present thing = study.supplies().things().get(source.thing());
+            boolean several = thing != null
                     && thing.shape() != null
                     && thing.shape().points().size() > 1;
             String said = several ? own + ", " + Words.said(channel) : own;

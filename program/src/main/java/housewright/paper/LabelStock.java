@@ -183,17 +183,17 @@ public record LabelStock(
 
     /** The same from the upper edge. */
     double top(int number) {
-        return top + number % perPage() / columns * down;
+        int row = number % perPage() / columns;
+        return top + row * down;
     }
 
     /** "4 x 11 labels of 48.5 x 25.4 mm". */
     public String said() {
         return isTape()
                 ? "tape " + said(height) + " mm wide, labels " + said(width) + " mm long"
-                : "%d x %d labels of %s x %s mm on %s x %s mm, the first %s mm from the left and %s mm from the top"
-                        .formatted(
-                                columns, rows, said(width), said(height), said(pageWidth), said(pageHeight), said(left),
-                                said(top));
+                : columns + " x " + rows + " labels of " + said(width) + " x " + said(height) + " mm on " + said(pageWidth)
+                        + " x " + said(pageHeight) + " mm, the first " + said(left) + " mm from the left and " + said(top)
+                        + " mm from the top";
     }
 
     private static String said(double mm) {

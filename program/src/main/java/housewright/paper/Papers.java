@@ -20,7 +20,11 @@ public final class Papers {
             new RadioSheet(),
             new OrderList(),
             new BudgetSheet(),
+            new DailyCalls(),
+            new LiftDays(),
             new AsBuilt(),
+            new TestRecord(),
+            new SnagList(),
             new CableLabels(),
             new EquipmentLabels(),
             new VolunteerCards());

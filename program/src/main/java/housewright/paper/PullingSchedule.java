@@ -55,7 +55,7 @@ final class PullingSchedule extends Titled {
             Set<String> hired = new LinkedHashSet<>();
             for (Lead lead : pulled) {
                 if (lead.pathways().contains(pathway)) {
-                    rows.add(row(lead, pathway, bundles.get(lead.id()), say));
+                    rows.add(row(lead, pathway, bundles.getOrDefault(lead.id(), ""), say));
                     hired.addAll(hires.getOrDefault(lead.id(), Set.of()));
                 }
             }

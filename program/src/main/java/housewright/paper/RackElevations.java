@@ -34,7 +34,7 @@ final class RackElevations extends Titled {
                 Place place = study.project().venue().places().get(rack);
                 sheets.add(Sheet.upright(
                         "rack-list-" + rack,
-                        "Rack " + Words.said(rack) + (place.rack() == null ? "" : ", " + place.rack().units() + " U"),
+                        "Rack " + Words.said(rack) + (place == null || place.rack() == null ? "" : ", " + place.rack().units() + " U"),
                         recipient(),
                         List.of(
                                 Cautions.LIFTING,

@@ -24,7 +24,7 @@ final class RadioSheet extends Titled {
         Study target = study.at(Moment.target());
         List<Row> rows = target.project().radio().values().stream()
                 .filter(each -> target.moment().isThere("radio", each.id(), each.life()))
-                .sorted(Comparator.comparing(
+                .sorted(Comparator.comparingDouble(
                         each -> each.frequency() == null ? Double.MAX_VALUE : each.frequency().hertz()))
                 .map(RadioSheet::row)
                 .toList();

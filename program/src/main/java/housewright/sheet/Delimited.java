@@ -76,7 +76,8 @@ public final class Delimited {
                     counted++;
                 }
             }
-            int alike = lines.values().stream().mapToInt(Integer::intValue).max().orElse(0);
+            int alike =
+                    lines.values().stream().mapToInt(Integer::intValue).max().orElse(0);
             if (alike > most) {
                 most = alike;
                 best = mark;

@@ -124,7 +124,8 @@ final class Parts {
             XMLStreamReader xml = factory.createXMLStreamReader(new ByteArrayInputStream(part));
             String encoding = xml.getCharacterEncodingScheme();
             if (encoding != null && !encoding.equalsIgnoreCase("UTF-8")) {
-                throw new Unreadable("Its part " + name + " is not in UTF-8, as a workbook is. Save it again as .xlsx.");
+                throw new Unreadable(
+                        "Its part " + name + " is not in UTF-8, as a workbook is. Save it again as .xlsx.");
             }
             while (xml.hasNext()) {
                 int event = xml.next();

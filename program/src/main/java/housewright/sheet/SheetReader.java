@@ -44,13 +44,14 @@ public final class SheetReader {
                 case "xlsx" -> workbook(bytes);
                 case "csv", "tsv", "txt" -> text(name, bytes);
                 case "xlsm", "xltm" ->
-                    throw new Unreadable("It may hold macros, which are never run here. Save it as .xlsx without them.");
+                    throw new Unreadable(
+                            "It may hold macros, which are never run here. Save it as .xlsx without them.");
                 case "xls" -> throw new Unreadable(looksLike(bytes, "It is of the older kind .xls"));
                 case "ods", "numbers" ->
                     throw new Unreadable("Files of the kind ." + ending + " are not read. Save it as .xlsx or .csv.");
                 default ->
-                    throw new Unreadable("Its name does not say what it is: a spreadsheet ends in .xlsx, .csv, .tsv or"
-                            + " .txt.");
+                    throw new Unreadable(
+                            "Its name does not say what it is: a spreadsheet ends in .xlsx, .csv, .tsv or" + " .txt.");
             };
         } catch (Unreadable e) {
             return new SheetReading.Refused(e.why);

@@ -61,9 +61,10 @@ final class Workbook {
     private List<String> remarks() {
         List<String> remarks = new ArrayList<>();
         if (formulas > 0) {
-            remarks.add(formulas == 1
-                    ? "Of one formula the value was taken that the workbook has for it."
-                    : "Of " + formulas + " formulas the values were taken that the workbook has for them.");
+            remarks.add(
+                    formulas == 1
+                            ? "Of one formula the value was taken that the workbook has for it."
+                            : "Of " + formulas + " formulas the values were taken that the workbook has for them.");
         }
         if (hidden > 0) {
             remarks.add(hidden == 1 ? "One hidden sheet was left out." : hidden + " hidden sheets were left out.");

@@ -34,7 +34,7 @@ import org.jspecify.annotations.Nullable;
 final class GraphBuilder {
     final Project project;
     final Moment moment;
-    final Layouts layouts;
+    final Signals.Layouts layouts;
     final Types types;
     final List<Piece> pieces = new ArrayList<>();
     final Map<String, Integer> pieceIndex = new HashMap<>();
@@ -58,7 +58,7 @@ final class GraphBuilder {
     /** One port of one piece. */
     record PortKey(int piece, String port) {}
 
-    GraphBuilder(Project project, Types types, Moment moment, Layouts layouts) {
+    GraphBuilder(Project project, Types types, Moment moment, Signals.Layouts layouts) {
         this.project = project;
         this.types = types;
         this.moment = moment;

@@ -27,7 +27,7 @@ public record Present(Equipment equipment, @Nullable Shape shape) {
     }
 
     /** All that is there, by id, in the order of the file. */
-    public static Map<String, Present> all(Types types, Moment moment, Layouts layouts) {
+    public static Map<String, Present> all(Types types, Moment moment, Signals.Layouts layouts) {
         Map<String, Present> all = new LinkedHashMap<>();
         Map<String, Shape> shapes = new HashMap<>();
         for (Equipment each : types.project().equipment().values()) {

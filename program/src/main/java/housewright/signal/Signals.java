@@ -2,16 +2,19 @@ package housewright.signal;
 
 import housewright.model.Feed;
 import housewright.model.Library;
+import housewright.model.Model;
 import housewright.model.Project;
-import housewright.model.Ref;
 import housewright.model.Ref.Address;
+import housewright.model.Ref;
 import housewright.model.Remarks;
+import housewright.model.Shape;
 import housewright.model.Signal;
 import housewright.model.Types;
 import housewright.signal.GraphBuilder.PortKey;
 import housewright.unit.Level;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -316,5 +319,34 @@ public final class Signals {
 
     Types types() {
         return types;
+    }
+
+    /**
+     * What is known of types, made once for each: a project has many pieces of few types, a mend asks for many graphs, and an
+     * edit leaves most types as they are. Safe to ask from several threads.
+     */
+    public static final class Layouts {
+        private final IdentityHashMap<Model, Layout> known = new IdentityHashMap<>();
+
+        /** The same, for a project of which these may be another version: of types that it no longer has, nothing is kept. */
+        @SuppressWarnings("ReferenceEquality") // a type that an edit left alone is the same object
+        public synchronized Layouts keptFor(Types types) {
+            Layouts kept = new Layouts();
+            known.forEach((model, layout) -> {
+                if (types.findModel(model.id()).orElse(null) == model) {
+                    kept.known.put(model, layout);
+                }
+            });
+            return kept;
+        }
+
+        synchronized Layout of(Model model) {
+            return known.computeIfAbsent(model, Layout::new);
+        }
+
+        /** The type with its ranges written out. */
+        Shape shape(Model model) {
+            return model.portsKnown() ? of(model).shape : Shape.of(model);
+        }
     }
 }

@@ -30,7 +30,6 @@ import housewright.picture.Pictures;
 import housewright.power.Supplies;
 import housewright.room.Rooms;
 import housewright.signal.FeedProof;
-import housewright.signal.Layouts;
 import housewright.signal.Mend;
 import housewright.signal.Moment;
 import housewright.signal.Present;
@@ -60,7 +59,7 @@ public final class Study implements Evidence {
     private final Moment moment;
     private final List<Rule> rules;
     private final Map<Moment, Study> byMoment;
-    private final Layouts layouts;
+    private final Signals.Layouts layouts;
     private final Once<Map<String, Present>> things;
     private final Once<Signals> signals;
     private final Once<Cabling> cabling;
@@ -85,7 +84,7 @@ public final class Study implements Evidence {
             Moment moment,
             List<Rule> rules,
             Map<Moment, Study> byMoment,
-            Layouts layouts,
+            Signals.Layouts layouts,
             @Nullable Study alike) {
         this.types = types;
         this.moment = moment;
@@ -142,10 +141,10 @@ public final class Study implements Evidence {
     }
 
     static Study of(Project project, Library library, List<Rule> rules) {
-        return of(new Types(project, library), rules, new Layouts());
+        return of(new Types(project, library), rules, new Signals.Layouts());
     }
 
-    private static Study of(Types types, List<Rule> rules, Layouts layouts) {
+    private static Study of(Types types, List<Rule> rules, Signals.Layouts layouts) {
         Map<Moment, Study> byMoment = new ConcurrentHashMap<>();
         Study target = new Study(types, Moment.target(), rules, byMoment, layouts, null);
         byMoment.put(target.moment, target);

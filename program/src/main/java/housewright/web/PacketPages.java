@@ -75,7 +75,8 @@ final class PacketPages {
         AnswersPage page = upload == null
                 ? AnswersPage.none("", "", people)
                 : switch (AnswersReader.read(upload.bytes())) {
-                    case AnswersReader.Reading.Refused refused -> AnswersPage.none(upload.name(), refused.why(), people);
+                    case AnswersReader.Reading.Refused refused ->
+                        AnswersPage.none(upload.name(), refused.why(), people);
                     case AnswersReader.Reading.Read read ->
                         AnswersPage.of(
                                 upload.name(),
@@ -96,13 +97,17 @@ final class PacketPages {
         Now now = job.now();
         Session.Upload upload = visit.session.upload(slot(job));
         if (upload == null || !(AnswersReader.read(upload.bytes()) instanceof AnswersReader.Reading.Read read)) {
-            visit.goOn(home(job), new Session.Notice("The answers are not here any more. Send them again.", true, false));
+            visit.goOn(
+                    home(job), new Session.Notice("The answers are not here any more. Send them again.", true, false));
             return;
         }
         try {
             Answering answering = Answering.of(now.study(), read.file(), (name, jpeg) -> keep(visit, job, name, jpeg));
-            String says = "Took " + answering.count(Answering.Does.TAKE) + " answers of " + read.file().to();
-            visit.goOn(home(job), Said.of(job.edit(visit.author(), visit.number("base"), says, answering.changes()), says));
+            String says = "Took " + answering.count(Answering.Does.TAKE) + " answers of "
+                    + read.file().to();
+            visit.goOn(
+                    home(job),
+                    Said.of(job.edit(visit.author(), visit.number("base"), says, answering.changes()), says));
         } catch (UncheckedIOException e) {
             throw new StoreException("A photo could not be kept: " + e.getMessage());
         }

@@ -121,7 +121,7 @@ final class PlanPages {
             visit.goOn(Visit.home(job) + "/plan", new Session.Notice(basis.unplanned(), true, false));
             return;
         }
-        Effort effort = Effort.quick(1, seconds);
+        Effort effort = Effort.quick(1, (double) seconds);
         visit.common
                 .solves()
                 .begin(

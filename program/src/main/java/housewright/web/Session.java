@@ -66,6 +66,7 @@ final class Session {
     }
 
     /** A file that was sent to be looked at; the next one takes its place. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     record Upload(String project, String name, byte[] bytes) {}
 
     private @Nullable Upload upload;

@@ -126,8 +126,9 @@ final class SpreadsheetPages {
             return found;
         }
         Map<String, String> columns = new LinkedHashMap<>();
-        List<String> fields =
-                found.get().kind().columns().stream().map(column -> column.key()).toList();
+        List<String> fields = found.get().kind().columns().stream()
+                .map(column -> column.key())
+                .toList();
         for (int i = 0; i < found.get().guess().columns().size(); i++) {
             String field = said.apply("c-" + FoundTable.letter(i));
             if (field != null && (field.isEmpty() || fields.contains(field))) {
@@ -142,7 +143,8 @@ final class SpreadsheetPages {
         Now now = job.now();
         Session.Upload upload = visit.session.upload(job.id());
         if (upload == null || !(SheetReader.read(upload.name(), upload.bytes()) instanceof SheetReading.Read read)) {
-            visit.goOn(home(job), new Session.Notice("The spreadsheet is not here any more. Send it again.", true, false));
+            visit.goOn(
+                    home(job), new Session.Notice("The spreadsheet is not here any more. Send it again.", true, false));
             return;
         }
         long base = visit.number("base");
@@ -162,9 +164,7 @@ final class SpreadsheetPages {
             return;
         }
         SheetImport taken = SheetImport.of(now.study(), found.get());
-        visit.goOn(
-                home(job),
-                Said.of(job.edit(visit.author(), base, taken.says(), taken.changes()), taken.says()));
+        visit.goOn(home(job), Said.of(job.edit(visit.author(), base, taken.says(), taken.changes()), taken.says()));
     }
 
     private static void workbook(Visit visit) throws StoreException {

@@ -1,5 +1,6 @@
 package housewright.work;
 
+import housewright.model.AcceptedPlan;
 import housewright.model.Cable;
 import housewright.model.Equipment;
 import housewright.model.Feed;
@@ -84,6 +85,12 @@ final class Together {
                 ROUNDS.forEach(kind -> named.add(kind.id(need)));
             }
         }
+        AcceptedPlan plan = job.project.plan();
+        if (plan != null) { // what was agreed and ticked off keeps its name
+            named.addAll(plan.times().keySet());
+            named.addAll(plan.pins().keySet());
+        }
+        named.addAll(job.project.log().keySet());
     }
 
     void merge() {
@@ -448,7 +455,7 @@ final class Together {
         Double height = job.height(where);
         boolean up = height != null && height > job.reach() && job.hangs(place);
         String at = (rack || walk ? " in " : " at ") + Words.said(place);
-        String high = up ? at + ", " + Say.metres(height) + " up" : at;
+        String high = up && height != null ? at + ", " + Say.metres(height) + " up" : at;
         return switch (one.kind) {
             case TAKE_OUT -> "Take out " + Say.counted(count, "cable", "cables") + at + told;
             case STRIKE -> "Strike " + things(count) + at + told;

@@ -102,23 +102,32 @@ class DxfTest {
             entity = group.code() == 0 ? group.value() : entity;
             layer = group.code() == 8 ? group.value() : layer;
             if (entity.equals("VERTEX") && layer.equals("ROOMS") && group.code() == 10) {
-                vertices.add(new double[] {Double.parseDouble(group.value()), Double.parseDouble(groups.get(i + 1).value())});
+                vertices.add(new double[] {
+                    Double.parseDouble(group.value()),
+                    Double.parseDouble(groups.get(i + 1).value())
+                });
             }
             if (entity.equals("TEXT") && group.code() == 1) {
                 words.add(group.value());
             }
         }
         for (FloorPoint corner : corners) {
-            assertThat(vertices).anyMatch(vertex -> Math.abs(vertex[0] - corner.x().metres()) < 1e-3 && Math.abs(vertex[1] - corner.y().metres()) < 1e-3);
+            assertThat(vertices)
+                    .anyMatch(vertex -> Math.abs(vertex[0] - corner.x().metres()) < 1e-3
+                            && Math.abs(vertex[1] - corner.y().metres()) < 1e-3);
         }
-        project.venue().places().values().stream().filter(place -> place.at() != null).forEach(place -> assertThat(words).contains(place.id()));
+        project.venue().places().values().stream()
+                .filter(place -> place.at() != null)
+                .forEach(place -> assertThat(words).contains(place.id()));
         assertThat(words).contains("hall", "desk", "stage-box", "key-1");
     }
 
     @Test
     void aProjectOfNothingIsAnEmptyDrawing() {
         Project empty = ((ReadResult.Loaded) ProjectReader.read(
-                        "a.yaml", "housewright: 1\nproject: {name: Größe}\n".getBytes(java.nio.charset.StandardCharsets.UTF_8), LIBRARY))
+                        "a.yaml",
+                        "housewright: 1\nproject: {name: Größe}\n".getBytes(java.nio.charset.StandardCharsets.UTF_8),
+                        LIBRARY))
                 .project();
         assertThat(dxf(empty)).contains("Gr\\U+00F6\\U+00DFe").endsWith("EOF\n");
     }

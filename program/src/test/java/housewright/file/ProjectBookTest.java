@@ -50,8 +50,7 @@ class ProjectBookTest {
 
     @Test
     void theDemoComesBackEqual() {
-        comesBack(
-                ((ReadResult.Loaded) ProjectReader.read(Demo.FILE_NAME, Demo.bytes(), LIBRARY)).project(), LIBRARY);
+        comesBack(((ReadResult.Loaded) ProjectReader.read(Demo.FILE_NAME, Demo.bytes(), LIBRARY)).project(), LIBRARY);
     }
 
     private static void comesBack(Project project, housewright.model.Library library) {
@@ -85,7 +84,10 @@ class ProjectBookTest {
     @Test
     void anotherWorkbookIsNoProject() {
         byte[] book = SheetWriter.workbook(List.of(sheet("Cables", List.of("id", "from", "to"))));
-        assertThat(((ReadResult.Refused) ProjectReader.read("list.xlsx", book, LIBRARY)).errors().getFirst().text())
+        assertThat(((ReadResult.Refused) ProjectReader.read("list.xlsx", book, LIBRARY))
+                        .errors()
+                        .getFirst()
+                        .text())
                 .contains("not written from a project", "import");
     }
 

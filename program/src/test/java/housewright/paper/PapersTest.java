@@ -16,7 +16,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What is on each paper, held to a file for the demo and for small examples. */
 class PapersTest {
-    private static final Map<String, Study> STUDIES = Map.of("demo", Halls.demo(), "refit", Halls.example("refit"));
+    private static final Map<String, Study> STUDIES =
+            Map.of("demo", Halls.demo(), "refit", Halls.example("refit"), "planned", Halls.planned());
 
     static List<String> papers() {
         return Papers.all().stream().map(Paper::id).toList();
@@ -27,7 +28,7 @@ class PapersTest {
     void saysWhatItsGoldenFileSays(String id) {
         Paper paper = Papers.find(id).orElseThrow();
         StringBuilder all = new StringBuilder();
-        for (String name : List.of("refit", "demo")) {
+        for (String name : List.of("refit", "planned", "demo")) {
             Study study = STUDIES.get(name);
             all.append("---- ").append(name).append(" ----\n");
             all.append(PageText.of(paper.sheets(study, Halls.OPTIONS)));

@@ -20,7 +20,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class SheetReaderTest {
-    private static final byte[] SOUND = Untidy.book(book -> book.newWorksheet("A").value(0, 0, "x"));
+    private static final byte[] SOUND =
+            Untidy.book(book -> book.newWorksheet("A").value(0, 0, "x"));
 
     /**
      * @param name of the file
@@ -48,10 +49,20 @@ class SheetReaderTest {
                 new Bad("entities.xlsx", with(sheet, entities.getBytes(StandardCharsets.UTF_8)), "declares entities"),
                 new Bad(
                         "outside.xlsx",
-                        with(sheet, "<!DOCTYPE a SYSTEM \"file:///etc/hostname\"><a/>".getBytes(StandardCharsets.UTF_8)),
+                        with(
+                                sheet,
+                                "<!DOCTYPE a SYSTEM \"file:///etc/hostname\"><a/>".getBytes(StandardCharsets.UTF_8)),
                         "declares entities"),
-                new Bad("utf16.xlsx", with(sheet, "<?xml version=\"1.0\" encoding=\"UTF-16\"?><a/>".getBytes(StandardCharsets.UTF_16)), "UTF-8"),
-                new Bad("links.xlsx", with("xl/externalLinks/externalLink1.xml", xml("<a/>", new byte[0])), "other workbooks"),
+                new Bad(
+                        "utf16.xlsx",
+                        with(
+                                sheet,
+                                "<?xml version=\"1.0\" encoding=\"UTF-16\"?><a/>".getBytes(StandardCharsets.UTF_16)),
+                        "UTF-8"),
+                new Bad(
+                        "links.xlsx",
+                        with("xl/externalLinks/externalLink1.xml", xml("<a/>", new byte[0])),
+                        "other workbooks"),
                 new Bad("macros.xlsx", with("xl/vbaProject.bin", new byte[20]), "macros"),
                 new Bad("macros.xlsm", SOUND, "macros"),
                 new Bad("locked.xlsx", compound("EncryptedPackage"), "password"),
@@ -63,10 +74,16 @@ class SheetReaderTest {
                 new Bad("paper.csv", "%PDF-1.7 …".getBytes(StandardCharsets.UTF_8), "PDF"),
                 new Bad("paper.pdf", "%PDF-1.7 …".getBytes(StandardCharsets.UTF_8), "does not say what it is"),
                 new Bad("open.ods", SOUND, ".ods are not read"),
-                new Bad("other.xlsx", Untidy.zip(Map.of("mimetype", "application/epub+zip".getBytes(StandardCharsets.UTF_8))), "another kind"),
+                new Bad(
+                        "other.xlsx",
+                        Untidy.zip(Map.of("mimetype", "application/epub+zip".getBytes(StandardCharsets.UTF_8))),
+                        "another kind"),
                 new Bad("archive.xlsx", Untidy.zip(Map.of("a.txt", new byte[3])), "no workbook"),
                 new Bad("cut.xlsx", Arrays.copyOf(SOUND, SOUND.length / 2), "damaged"),
-                new Bad("torn.xlsx", with(sheet, "<worksheet><sheetData><row".getBytes(StandardCharsets.UTF_8)), "damaged"),
+                new Bad(
+                        "torn.xlsx",
+                        with(sheet, "<worksheet><sheetData><row".getBytes(StandardCharsets.UTF_8)),
+                        "damaged"),
                 new Bad("far.xlsx", with(sheet, cell("ZZZZZ1")), "no sheet reaches"),
                 new Bad("deep.xlsx", with(sheet, cell("A99999999")), "no sheet reaches"),
                 new Bad("wide.csv", "a,".repeat(600).concat("b\n").getBytes(StandardCharsets.UTF_8), "500 columns"),
@@ -74,7 +91,10 @@ class SheetReaderTest {
                 new Bad("cell.csv", "a".repeat(40_000).getBytes(StandardCharsets.UTF_8), "32767"),
                 new Bad("open-quote.csv", "a,\"b\n1,2\n".getBytes(StandardCharsets.UTF_8), "line 1 is not closed"),
                 new Bad("bytes.csv", new byte[] {1, 2, 0, 3, 0, 0, 5}, "no text"),
-                new Bad("lies.csv", new byte[] {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF, (byte) 0xFF, (byte) 0xFF}, "is not"),
+                new Bad(
+                        "lies.csv",
+                        new byte[] {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF, (byte) 0xFF, (byte) 0xFF},
+                        "is not"),
                 new Bad("huge.csv", new byte[SheetReader.MOST_BYTES + 1], "25 MB"));
     }
 
@@ -130,9 +150,11 @@ class SheetReaderTest {
 
     @Test
     void textIsReadInItsOwnEncodingAndSeparator() {
-        assertThat(cells("a.csv", "Größe;Ort\n1,5;Söller\n")).containsExactly(List.of("Größe", "Ort"), List.of("1,5", "Söller"));
+        assertThat(cells("a.csv", "Größe;Ort\n1,5;Söller\n"))
+                .containsExactly(List.of("Größe", "Ort"), List.of("1,5", "Söller"));
         assertThat(cells("a.csv", "a\t\"b\nc\"\r\n\r\nd\te\n")).containsExactly(List.of("a", "b c"), List.of("d", "e"));
-        assertThat(cells("a.csv", "title\na,b\n1,2\n")).containsExactly(List.of("title"), List.of("a", "b"), List.of("1", "2"));
+        assertThat(cells("a.csv", "title\na,b\n1,2\n"))
+                .containsExactly(List.of("title"), List.of("a", "b"), List.of("1", "2"));
         assertThat(cells("a.csv", "sep=;\na,b;c\n")).containsExactly(List.of("a,b", "c"));
     }
 
@@ -144,7 +166,10 @@ class SheetReaderTest {
     }
 
     private static List<Sheet.Row> read(String name, byte[] bytes) {
-        return ((SheetReading.Read) SheetReader.read(name, bytes)).sheets().getFirst().rows();
+        return ((SheetReading.Read) SheetReader.read(name, bytes))
+                .sheets()
+                .getFirst()
+                .rows();
     }
 
     private static List<List<String>> cells(String name, String text) {

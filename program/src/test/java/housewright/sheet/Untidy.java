@@ -35,8 +35,14 @@ public final class Untidy {
                 X3;mic-cable;vocal-1.out;desk.mic-11;1,234 m
                 """);
         bytes("bom.csv", "\uFEFFId,Type,Location\nspot-9,camera-ptz-20x,Rack rear\n".getBytes(StandardCharsets.UTF_8));
-        bytes("utf-16.txt", ("\uFEFFName\tType\tLocation\nCamera Söller\tcamera-ptz-20x\tRack rear\n").getBytes(StandardCharsets.UTF_16LE));
-        bytes("windows-1252.csv", "Name;Type;Location;Remarks\nCamera Söller;camera-ptz-20x;Rack rear;für später – prüfen\n".getBytes(Charset.forName("windows-1252")));
+        bytes(
+                "utf-16.txt",
+                ("\uFEFFName\tType\tLocation\nCamera Söller\tcamera-ptz-20x\tRack rear\n")
+                        .getBytes(StandardCharsets.UTF_16LE));
+        bytes(
+                "windows-1252.csv",
+                "Name;Type;Location;Remarks\nCamera Söller;camera-ptz-20x;Rack rear;für später – prüfen\n"
+                        .getBytes(Charset.forName("windows-1252")));
         text("quoted.csv", """
                 Cable no.,From,To,Comments
                 X1,lectern-mic.out,desk.mic-9,"says ""left"", and
@@ -60,7 +66,9 @@ public final class Untidy {
                 spot-1,Camera,desk,192.168.10.77
                 spot-2,camera-ptz-20x,bar-1-mid,192.168.10.78
                 """);
-        text("tabs.tsv", "Place\tRoom\tPosition\nbalcony-front\thall\t[2 m, 3 m, 4 m]\nbalcony-rear\tnowhere\t[2 m, 1 m, 4 m]\n");
+        text(
+                "tabs.tsv",
+                "Place\tRoom\tPosition\nbalcony-front\thall\t[2 m, 3 m, 4 m]\nbalcony-rear\tnowhere\t[2 m, 1 m, 4 m]\n");
         text("twice-and-wrong.csv", """
                 Tag;Model;Where;Status;Colour of case
                 spot-3;camera-ptz-20x;desk;New;red
@@ -92,7 +100,8 @@ public final class Untidy {
             sheet.range(2, 3, 2, 4).merge();
         });
         book("several-sheets.xlsx", book -> {
-            rows(book.newWorksheet("Read me"), 0, new Object[][] {{"What this is"}, {"Lists of the hall, ask the lead"}});
+            rows(book.newWorksheet("Read me"), 0, new Object[][] {{"What this is"}, {"Lists of the hall, ask the lead"}
+            });
             rows(book.newWorksheet("Budget"), 0, new Object[][] {{"What", "Sum"}, {"Paint", 300}, {"Timber", 200}});
             rows(book.newWorksheet("Kit"), 0, new Object[][] {
                 {"Asset", "Device name", "Type", "Location", "IP address"},
@@ -101,24 +110,44 @@ public final class Untidy {
         });
         book("formats-and-formulas.xlsx", book -> {
             Worksheet sheet = book.newWorksheet("Orders");
-            rows(sheet, 0, new Object[][] {{"Order", "Items", "Supplier", "Ordered", "Lead time (d)", "Notes"}, {"o91", "desk", "Supplier A", null, 14, null}});
+            rows(sheet, 0, new Object[][] {
+                {"Order", "Items", "Supplier", "Ordered", "Lead time (d)", "Notes"},
+                {"o91", "desk", "Supplier A", null, 14, null}
+            });
             sheet.value(1, 3, LocalDate.of(2027, 1, 11));
             sheet.style(1, 3).format("dd/mm/yyyy").set();
             rows(sheet, 2, new Object[][] {{"o92", "desk", "Supplier A", "2027-01-12", 10, null}});
             sheet.formula(2, 5, "A1"); // a value was never worked out
         });
-        book("input-list.xlsx", book -> rows(book.newWorksheet("Input list"), 0, new Object[][] {
-            {"Sunday band", null, null, null, null, null, null, null},
-            {"Ch", "Source", "Mic/DI", "Stand", "48V", "Stage box", "Monitor sends", "Notes"},
-            {11, "Lead vocal", "Dynamic vocal microphone, cardioid", "tall boom", "no", "3", "IEM 1, 2", "brings own"},
-            {12, "Choir left", "mic-condenser-small", "tall", "yes", "4", null, null},
-            {13, "Cajon", "Somebody's favourite", "short", null, "60", null, null},
-            {14, "Spare", null, null, null, null, null, null},
-            {15, "Guest ribbon", "mic-ribbon", null, "yes", null, null, null},
-        }));
+        book(
+                "input-list.xlsx",
+                book -> rows(book.newWorksheet("Input list"), 0, new Object[][] {
+                    {"Sunday band", null, null, null, null, null, null, null},
+                    {"Ch", "Source", "Mic/DI", "Stand", "48V", "Stage box", "Monitor sends", "Notes"},
+                    {
+                        11,
+                        "Lead vocal",
+                        "Dynamic vocal microphone, cardioid",
+                        "tall boom",
+                        "no",
+                        "3",
+                        "IEM 1, 2",
+                        "brings own"
+                    },
+                    {12, "Choir left", "mic-condenser-small", "tall", "yes", "4", null, null},
+                    {13, "Cajon", "Somebody's favourite", "short", null, "60", null, null},
+                    {14, "Spare", null, null, null, null, null, null},
+                    {15, "Guest ribbon", "mic-ribbon", null, "yes", null, null, null},
+                }));
         StringBuilder many = new StringBuilder("Cable no.;Type;From;To;Length\n");
         for (int i = 1; i <= 20_000; i++) {
-            many.append(String.format(java.util.Locale.ROOT, "Z%05d;mic-cable;%s;unknown;%d,5 m%n", i, i % 1000 == 0 ? "nobody.out" : "unknown", i % 40 + 1).replace("\r", ""));
+            many.append(String.format(
+                            java.util.Locale.ROOT,
+                            "Z%05d;mic-cable;%s;unknown;%d,5 m%n",
+                            i,
+                            i % 1000 == 0 ? "nobody.out" : "unknown",
+                            i % 40 + 1)
+                    .replace("\r", ""));
         }
         text("twenty-thousand.csv", many.toString());
     }

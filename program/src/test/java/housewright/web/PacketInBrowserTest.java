@@ -70,13 +70,15 @@ class PacketInBrowserTest {
 
     private void look(Page page, String name, Size size, ColorScheme scheme) {
         page.screenshot(new ScreenshotOptions()
-                .setPath(SHOTS.resolve(name + "-" + size.width + "-" + scheme.name().toLowerCase(Locale.ROOT) + ".png"))
+                .setPath(SHOTS.resolve(
+                        name + "-" + size.width + "-" + scheme.name().toLowerCase(Locale.ROOT) + ".png"))
                 .setFullPage(false));
         new AxeBuilder(page)
                 .withTags(RULES)
                 .analyze()
                 .getViolations()
-                .forEach(violation -> troubles.add(name + ": " + violation.getId() + " " + violation.getNodes().getFirst().getHtml()));
+                .forEach(violation -> troubles.add(name + ": " + violation.getId() + " "
+                        + violation.getNodes().getFirst().getHtml()));
         Object wider = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
         if (Boolean.TRUE.equals(wider)) {
             troubles.add(name + " is wider than the window");
@@ -175,11 +177,15 @@ class PacketInBrowserTest {
                     .findFirst()
                     .orElseThrow();
             assertThat(answered.remarks().photo()).hasSize(1);
-            page.navigate(hall.origin() + "/p/" + hall.job().id() + "/photos/" + answered.remarks().photo().getFirst());
+            page.navigate(hall.origin() + "/p/" + hall.job().id() + "/photos/"
+                    + answered.remarks().photo().getFirst());
             page.navigate(hall.origin() + "/p/" + hall.job().id() + "/answers");
-            page.locator("button", new Page.LocatorOptions().setHasText("Undo")).first().click();
+            page.locator("button", new Page.LocatorOptions().setHasText("Undo"))
+                    .first()
+                    .click();
             page.waitForLoadState();
-            assertThat(hall.job().now().project().venue().places().get("desk").at()).isNull();
+            assertThat(hall.job().now().project().venue().places().get("desk").at())
+                    .isNull();
         }
     }
 
@@ -193,7 +199,9 @@ class PacketInBrowserTest {
                     Page page = comeIn(window);
                     page.navigate(hall.origin() + job + "/spreadsheet");
                     look(page, "spreadsheet", size, scheme);
-                    page.locator("#spreadsheet").setInputFiles(new FilePayload("cables.xlsx", "application/octet-stream", Untidy.get("two-row-head.xlsx")));
+                    page.locator("#spreadsheet")
+                            .setInputFiles(new FilePayload(
+                                    "cables.xlsx", "application/octet-stream", Untidy.get("two-row-head.xlsx")));
                     page.locator("form:has(#spreadsheet) button").click();
                     assertThat(page.locator("h1")).containsText("2 rows would be added, 1 refused");
                     look(page, "spreadsheet-read", size, scheme);
@@ -203,17 +211,23 @@ class PacketInBrowserTest {
         try (BrowserContext window = browser.open(Size.LAPTOP, ColorScheme.LIGHT)) {
             Page page = comeIn(window);
             page.navigate(hall.origin() + job + "/spreadsheet");
-            page.locator("#spreadsheet").setInputFiles(new FilePayload("cables.xlsx", "application/octet-stream", Untidy.get("two-row-head.xlsx")));
+            page.locator("#spreadsheet")
+                    .setInputFiles(new FilePayload(
+                            "cables.xlsx", "application/octet-stream", Untidy.get("two-row-head.xlsx")));
             page.locator("form:has(#spreadsheet) button").click();
             page.locator("select[name=c-G]").selectOption("label");
-            page.locator("button", new Page.LocatorOptions().setHasText("Read it so")).click();
+            page.locator("button", new Page.LocatorOptions().setHasText("Read it so"))
+                    .click();
             assertThat(page.locator("select[name=c-G]")).hasValue("label");
-            page.locator("button", new Page.LocatorOptions().setHasText("Take what is not refused")).click();
+            page.locator("button", new Page.LocatorOptions().setHasText("Take what is not refused"))
+                    .click();
             assertThat(page.locator(".notice")).containsText("Took 2 rows");
             Project after = hall.job().now().project();
             assertThat(hall.job().now().revision()).as("one step").isEqualTo(before + 1);
             assertThat(after.cables().get("X1").label()).isEqualTo("merged heads");
-            page.locator("button", new Page.LocatorOptions().setHasText("Undo")).first().click();
+            page.locator("button", new Page.LocatorOptions().setHasText("Undo"))
+                    .first()
+                    .click();
             page.waitForLoadState();
             assertThat(hall.job().now().project().cables()).doesNotContainKey("X1");
         }
@@ -226,8 +240,10 @@ class PacketInBrowserTest {
         String job = "/p/" + hall.job().id();
         assertThat(helper.get(job + "/spreadsheet").statusCode()).isEqualTo(403);
         assertThat(helper.get(job + "/answers").statusCode()).isEqualTo(403);
-        assertThat(helper.post(job + "/spreadsheet/take", Map.of("base", "1")).statusCode()).isEqualTo(403);
-        assertThat(helper.post(job + "/answers/take", Map.of("base", "1")).statusCode()).isEqualTo(403);
+        assertThat(helper.post(job + "/spreadsheet/take", Map.of("base", "1")).statusCode())
+                .isEqualTo(403);
+        assertThat(helper.post(job + "/answers/take", Map.of("base", "1")).statusCode())
+                .isEqualTo(403);
         assertThat(helper.get(job + "/workbook").statusCode()).isEqualTo(200);
     }
 }

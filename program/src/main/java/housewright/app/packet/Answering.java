@@ -74,7 +74,8 @@ public record Answering(AnswersFile file, List<Entry> entries, List<Change> chan
 
     /** A question as a packet knows it, to tell later whether it has changed. */
     static String asItIs(Question question) {
-        return (question.asks() == null ? "" : question.asks()) + "\n" + (question.answer() == null ? "" : question.answer().strip());
+        return (question.asks() == null ? "" : question.asks()) + "\n"
+                + (question.answer() == null ? "" : question.answer().strip());
     }
 
     /** What stands in a field; empty where nothing does. */
@@ -111,7 +112,13 @@ public record Answering(AnswersFile file, List<Entry> entries, List<Change> chan
             Taken taken = take(project, study, file, answer, album);
             project = taken.project();
             entries[i] = new Entry(
-                    answer.about(), answer.field(), answer.asked(), answer.answer(), answer.photos().size(), taken.does(), taken.why());
+                    answer.about(),
+                    answer.field(),
+                    answer.asked(),
+                    answer.answer(),
+                    answer.photos().size(),
+                    taken.does(),
+                    taken.why());
         }
         return new Answering(file, List.of(entries), Change.between(study.project(), project));
     }
@@ -132,7 +139,8 @@ public record Answering(AnswersFile file, List<Entry> entries, List<Change> chan
         if (!question && !FIELDS.getOrDefault(section.path(), Set.of()).contains(answer.field())) {
             return new Taken(project, Does.REFUSE, "A packet does not ask after " + answer.field() + " there.");
         }
-        String is = question ? asItIs((Question) study.project().questions().get(id)) : cell(study.project(), answer.about(), answer.field());
+        Question asked = study.project().questions().get(id);
+        String is = question && asked != null ? asItIs(asked) : cell(study.project(), answer.about(), answer.field());
         boolean same = question
                 ? answer.answer().equals(cell(study.project(), answer.about(), "answer"))
                 : answer.answer().equals(is);
@@ -150,11 +158,19 @@ public record Answering(AnswersFile file, List<Entry> entries, List<Change> chan
     }
 
     private static Taken put(
-            Project project, Study study, AnswersFile file, Answer answer, Section section, String id, Record entity, Album album) {
+            Project project,
+            Study study,
+            AnswersFile file,
+            Answer answer,
+            Section section,
+            String id,
+            Record entity,
+            Album album) {
         if (answer.field().equals("hang.limit") && !answer.answer().isEmpty()) {
             Place place = project.venue().places().get(id);
             if (place == null || place.hang() == null || place.hang().statedBy() == null) {
-                return new Taken(project, Does.REFUSE, "Nobody is named who states this limit; without a name it is not taken.");
+                return new Taken(
+                        project, Does.REFUSE, "Nobody is named who states this limit; without a name it is not taken.");
             }
         }
         List<byte[]> photos = new ArrayList<>();
@@ -166,18 +182,25 @@ public record Answering(AnswersFile file, List<Entry> entries, List<Change> chan
             photos.add(plain.get());
         }
         Map<String, String> cells = cells(file, answer, entity);
-        Reading reading = cells.isEmpty()
-                ? new Reading.Read(entity)
-                : EntityCells.read(section, id, entity, cells);
+        Reading reading = cells.isEmpty() ? new Reading.Read(entity) : EntityCells.read(section, id, entity, cells);
         if (reading instanceof Reading.Refused refused) {
             FileError error = refused.errors().getFirst();
-            return new Taken(project, Does.REFUSE, "Found " + error.found() + (error.expected().isEmpty() ? "" : ", expected " + error.expected()) + ".");
+            return new Taken(
+                    project,
+                    Does.REFUSE,
+                    "Found " + error.found() + (error.expected().isEmpty() ? "" : ", expected " + error.expected())
+                            + ".");
         }
         Record read = ((Reading.Read) reading).entity();
         Project tried = Change.apply(project, List.of(new Change.Put(section, id, read)));
-        List<FileError> errors = ProjectReader.check("answers", tried, study.types().library());
+        List<FileError> errors =
+                ProjectReader.check("answers", tried, study.types().library());
         if (!errors.isEmpty()) {
-            return new Taken(project, Does.REFUSE, "Found " + errors.getFirst().found() + ", expected " + errors.getFirst().expected() + ".");
+            return new Taken(
+                    project,
+                    Does.REFUSE,
+                    "Found " + errors.getFirst().found() + ", expected "
+                            + errors.getFirst().expected() + ".");
         }
         if (photos.isEmpty()) {
             return new Taken(tried, Does.TAKE, "");
@@ -189,7 +212,11 @@ public record Answering(AnswersFile file, List<Entry> entries, List<Change> chan
         Map<String, String> with = new LinkedHashMap<>();
         String before = EntityCells.of(read).getOrDefault("photo", "");
         names.removeIf(name -> List.of(before.split(", ")).contains(name));
-        with.put("photo", before.isEmpty() ? String.join(", ", names) : before + (names.isEmpty() ? "" : ", " + String.join(", ", names)));
+        with.put(
+                "photo",
+                before.isEmpty()
+                        ? String.join(", ", names)
+                        : before + (names.isEmpty() ? "" : ", " + String.join(", ", names)));
         with.put("by", file.to());
         Reading shown = EntityCells.read(section, id, read, with);
         return shown instanceof Reading.Read last
@@ -208,8 +235,13 @@ public record Answering(AnswersFile file, List<Entry> entries, List<Change> chan
         cells.put(answer.field(), added ? old + " " + text : text);
         cells.put("by", file.to());
         if (!(entity instanceof Question)) {
-            cells.put("known", (MEASURED.contains(answer.field()) ? Known.MEASURED : answer.field().startsWith("hang.") ? Known.TOLD : Known.SEEN)
-                    .name().toLowerCase(java.util.Locale.ROOT));
+            cells.put(
+                    "known",
+                    (MEASURED.contains(answer.field())
+                                    ? Known.MEASURED
+                                    : answer.field().startsWith("hang.") ? Known.TOLD : Known.SEEN)
+                            .name()
+                            .toLowerCase(java.util.Locale.ROOT));
         }
         return cells;
     }

@@ -6,7 +6,10 @@ import java.util.List;
 /** What {@code answers --json} prints. */
 public record AnswersDocument(
         @Doc("Who answered") String to,
-        @Doc("When the answers were saved, by the phone's own clock") String saved,
+
+        @Doc("When the answers were saved, by the phone's own clock")
+        String saved,
+
         List<EntryPart> answers,
         int taken,
         int same,
@@ -33,7 +36,13 @@ public record AnswersDocument(
                 answering.file().saved(),
                 answering.entries().stream()
                         .map(each -> new EntryPart(
-                                each.about(), each.field(), each.asked(), each.answer(), each.photos(), each.does(), each.why()))
+                                each.about(),
+                                each.field(),
+                                each.asked(),
+                                each.answer(),
+                                each.photos(),
+                                each.does(),
+                                each.why()))
                         .toList(),
                 (int) answering.count(Answering.Does.TAKE),
                 (int) answering.count(Answering.Does.SAME),

@@ -20,7 +20,9 @@ public record AnswersFile(
             @Doc("Section and id, such as questions.q1 or venue.places.desk")
             String about,
 
-            @Doc("The field of it that the answer goes into") String field,
+            @Doc("The field of it that the answer goes into")
+            String field,
+
             @Doc("As it was asked") String asked,
 
             @Doc("What stood there when the packet was made; where that has changed, the answer is a conflict")

@@ -1,8 +1,8 @@
 package housewright.app.packet;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import housewright.app.packet.AnswersFile.Answer;
@@ -47,7 +47,8 @@ public final class AnswersReader {
 
     public static Reading read(byte[] bytes) {
         if (bytes.length > MOST_BYTES) {
-            return new Reading.Refused("It has more than " + MOST_BYTES / 1024 / 1024 + " MB. Save it with fewer photos.");
+            return new Reading.Refused(
+                    "It has more than " + MOST_BYTES / 1024 / 1024 + " MB. Save it with fewer photos.");
         }
         try {
             JsonNode root = JSON.readTree(bytes);
@@ -55,7 +56,8 @@ public final class AnswersReader {
                 throw new Wrong("It is no answers file of a question packet.");
             }
             if (root.path("format").asInt() != 1) {
-                throw new Wrong("It is an answers file of format " + root.path("format").asText("?") + "; 1 is read.");
+                throw new Wrong(
+                        "It is an answers file of format " + root.path("format").asText("?") + "; 1 is read.");
             }
             List<Answer> answers = new ArrayList<>();
             int photos = 0;
@@ -77,7 +79,12 @@ public final class AnswersReader {
                 throw new Wrong("It has " + photos + " photos; " + MOST_PHOTOS + " are taken at once.");
             }
             return new Reading.Read(new AnswersFile(
-                    1, text(root, "packet", 100), text(root, "project", 300), text(root, "to", 100), text(root, "saved", 40), answers));
+                    1,
+                    text(root, "packet", 100),
+                    text(root, "project", 300),
+                    text(root, "to", 100),
+                    text(root, "saved", 40),
+                    answers));
         } catch (JsonProcessingException e) {
             return new Reading.Refused("It is no answers file: it does not read as JSON.");
         } catch (IOException e) {
@@ -90,7 +97,8 @@ public final class AnswersReader {
     private static List<JsonNode> list(JsonNode of, String key, int most) throws Wrong {
         JsonNode list = of.path(key);
         if (!list.isArray() || list.size() > most) {
-            throw new Wrong("Its \"" + key + "\" " + (list.isArray() ? "has more than " + most + " entries." : "is no list."));
+            throw new Wrong(
+                    "Its \"" + key + "\" " + (list.isArray() ? "has more than " + most + " entries." : "is no list."));
         }
         List<JsonNode> items = new ArrayList<>();
         list.forEach(items::add);
@@ -100,7 +108,8 @@ public final class AnswersReader {
     private static String text(JsonNode of, String key, int most) throws Wrong {
         JsonNode text = of.path(key);
         if (!text.isTextual() || text.asText().length() > most) {
-            throw new Wrong("Its \"" + key + "\" " + (text.isTextual() ? "is longer than " + most + " characters." : "is no text."));
+            throw new Wrong("Its \"" + key + "\" "
+                    + (text.isTextual() ? "is longer than " + most + " characters." : "is no text."));
         }
         return text.asText();
     }

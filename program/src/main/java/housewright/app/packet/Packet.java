@@ -56,8 +56,7 @@ public final class Packet {
                 <script>%s</script>
                 </body>
                 </html>
-                """
-                .formatted(
+                """.formatted(
                         sourceHash(script),
                         sourceHash(style),
                         escaped(person),
@@ -77,14 +76,20 @@ public final class Packet {
 
     private static String json(Content content) {
         try {
-            return JSON.writeValueAsString(content).replace("<", "\\u003c").replace("\u2028", "\\u2028").replace("\u2029", "\\u2029");
+            return JSON.writeValueAsString(content)
+                    .replace("<", "\\u003c")
+                    .replace("\u2028", "\\u2028")
+                    .replace("\u2029", "\\u2029");
         } catch (JsonProcessingException e) {
             throw new IllegalStateException(e);
         }
     }
 
     private static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 
     private static String resource(String name) {

@@ -29,6 +29,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -84,14 +85,14 @@ public final class Binder {
     private Binding bind(Study study, List<Paper> papers, @Nullable Manifest old) throws IOException {
         String hall = study.project().about().name();
         String revision = revision(study);
-        boolean same = old != null && old.revision().equals(revision);
-        String day = same ? old.date() : date;
-        String before = old == null ? null : same ? old.before() : old.revision();
+        Manifest same = old != null && old.revision().equals(revision) ? old : null;
+        String day = same == null ? date : same.date();
+        String before = same != null ? same.before() : old == null ? null : old.revision();
         PaperOptions options = new PaperOptions(size, hall, revision, day, labels);
         Files.createDirectories(folder);
 
         List<Manifest.Entry> entries = new ArrayList<>();
-        List<Manifest.Entry> withdrawn = new ArrayList<>(same ? old.withdrawn() : List.of());
+        List<Manifest.Entry> withdrawn = new ArrayList<>(same == null ? List.of() : same.withdrawn());
         Map<String, State> states = new LinkedHashMap<>();
         Map<String, List<String>> files = new LinkedHashMap<>();
         List<Step> steps = new ArrayList<>();
@@ -296,7 +297,7 @@ public final class Binder {
         List<Row> rows = new ArrayList<>();
         for (Row row : table.rows()) {
             String key = Hash.key(table, row);
-            rows.add(now.get(key).equals(before.get(key)) ? row : row.marked());
+            rows.add(Objects.equals(now.get(key), before.get(key)) ? row : row.marked());
         }
         return new Block.Table(table.name(), table.columns(), rows);
     }

@@ -28,9 +28,9 @@ public final class Acceptance {
     public static Change of(Job job, Plan plan, LocalDateTime made, @Nullable Long seed) {
         Map<String, PlannedTask> times = new LinkedHashMap<>();
         plan.tasks().forEach(task -> times.put(task.slot().task(), times(job, task)));
-        boolean kept = seed != null && seed == seed.intValue();
+        Integer kept = seed != null && seed == seed.intValue() ? Integer.valueOf(seed.intValue()) : null;
         return new Change.Accept(new AcceptedPlan(
-                made.truncatedTo(ChronoUnit.MINUTES), kept ? Integer.valueOf(seed.intValue()) : null, times, Map.of()));
+                made.truncatedTo(ChronoUnit.MINUTES), kept, times, Map.of()));
     }
 
     private static PlannedTask times(Job job, Planned task) {

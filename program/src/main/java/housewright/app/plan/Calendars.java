@@ -100,7 +100,7 @@ public final class Calendars {
 
     private VEvent event(ICalendar calendar, Planned task, Window when, int piece, String person) {
         VEvent event = new VEvent();
-        event.setUid("%s-%d.%s@%s.housewright".formatted(task.slot().task(), piece, person, slug(project)));
+        event.setUid(task.slot().task() + "-" + piece + "." + person + "@" + slug(project) + ".housewright");
         event.setDateTimeStamp(
                 Date.from(now.atZone(zone == null ? ZoneOffset.UTC : zone).toInstant()));
         DateStart start = new DateStart(date(when.from()), true);

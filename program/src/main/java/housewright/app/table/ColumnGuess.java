@@ -92,7 +92,8 @@ public final class ColumnGuess {
 
     /** @param head what stands over each column, found by whoever has read the sheet */
     static Guess headed(Study study, Table table, List<String> head, List<List<String>> rows) {
-        int width = Math.max(head.size(), rows.stream().mapToInt(List::size).max().orElse(0));
+        int width =
+                Math.max(head.size(), rows.stream().mapToInt(List::size).max().orElse(0));
         return new ColumnGuess(study, table).guess(padded(head, width), true, rows, width);
     }
 

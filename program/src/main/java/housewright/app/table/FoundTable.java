@@ -23,13 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param guess what each column is; its rows are those above
  */
 public record FoundTable(
-        String sheet,
-        ListKind kind,
-        int headRow,
-        int headRows,
-        List<Sheet.Row> rows,
-        List<LeftOut> left,
-        Guess guess) {
+        String sheet, ListKind kind, int headRow, int headRows, List<Sheet.Row> rows, List<LeftOut> left, Guess guess) {
     /** Enough for any letterhead. */
     private static final int ROWS_LOOKED_AT = 40;
 
@@ -60,7 +54,8 @@ public record FoundTable(
     public static Optional<FoundTable> find(Study study, List<Sheet> sheets, Wish wish) {
         Candidate best = null;
         for (Sheet sheet : sheets) {
-            if (sheet.rows().isEmpty() || (!wish.sheet().isEmpty() && !wish.sheet().equals(sheet.name()))) {
+            if (sheet.rows().isEmpty()
+                    || (!wish.sheet().isEmpty() && !wish.sheet().equals(sheet.name()))) {
                 continue;
             }
             for (ListKind kind : wish.kind() == null ? ListKind.all() : List.of(wish.kind())) {
@@ -82,7 +77,8 @@ public record FoundTable(
         for (int i = 0; i < last; i++) {
             List<String> row = sheet.rows().get(i).cells();
             double one = score(kind, row);
-            double two = score(kind, both(sheet, i)) > one + 2 && isHeadish(sheet.rows().get(i + 1).cells())
+            double two = score(kind, both(sheet, i)) > one + 2
+                            && isHeadish(sheet.rows().get(i + 1).cells())
                     ? score(kind, both(sheet, i))
                     : 0;
             double score = Math.max(one, two);
@@ -103,7 +99,8 @@ public record FoundTable(
     private static double score(ListKind kind, List<String> head) {
         int[] fit = kind.table() == null ? InputList.headFit(head) : ColumnGuess.headFit(kind.table(), head);
         long filled = head.stream().filter(cell -> !cell.isEmpty()).count();
-        boolean figures = head.stream().filter(cell -> FIGURE.matcher(cell).matches()).count() > 1;
+        boolean figures =
+                head.stream().filter(cell -> FIGURE.matcher(cell).matches()).count() > 1;
         return fit[1] < 2 || fit[1] * 3L < filled || figures ? 0 : fit[0] + (fit[1] * 2L >= filled ? 1 : 0);
     }
 
@@ -123,7 +120,8 @@ public record FoundTable(
         String many = kind.table().title().toLowerCase(Locale.ROOT);
         boolean own = small.contains(" " + one + " ") || small.contains(" " + many + " ");
         boolean addresses = kind.table() == Table.EQUIPMENT
-                && small.matches(".* (address|addresses|dmx|network|fixture|fixtures|kit|gear|inventory|asset|assets) .*");
+                && small.matches(
+                        ".* (address|addresses|dmx|network|fixture|fixtures|kit|gear|inventory|asset|assets) .*");
         return (own && !small.matches(".* input list .*")) || addresses;
     }
 
@@ -138,7 +136,10 @@ public record FoundTable(
             String under = i < lower.size() ? lower.get(i) : "";
             over = own.isEmpty() && under.isEmpty() ? "" : own.isEmpty() ? over : own;
             boolean unit = UNIT.matcher(under).matches();
-            both.add(under.isEmpty() ? own : over.isEmpty() ? under : unit ? over + " (" + under + ")" : over + " " + under);
+            both.add(
+                    under.isEmpty()
+                            ? own
+                            : over.isEmpty() ? under : unit ? over + " (" + under + ")" : over + " " + under);
         }
         return both;
     }
@@ -156,7 +157,7 @@ public record FoundTable(
         List<Sheet.Row> rows = new ArrayList<>();
         for (int i = first; i < sheet.rows().size(); i++) {
             Sheet.Row row = sheet.rows().get(i);
-            String why = why(found, head, row);
+            String why = why(head, row);
             if (why == null && isOtherHead(found, row)) {
                 left.add(left(row, "another list begins here; it and what follows is left out"));
                 break;
@@ -169,13 +170,7 @@ public record FoundTable(
         }
         Guess guess = guess(study, found.kind(), head, cells(rows));
         return new FoundTable(
-                sheet.name(),
-                found.kind(),
-                sheet.rows().get(first - 1).number(),
-                found.headRows(),
-                rows,
-                left,
-                guess);
+                sheet.name(), found.kind(), sheet.rows().get(first - 1).number(), found.headRows(), rows, left, guess);
     }
 
     private static Guess guess(Study study, ListKind kind, List<String> head, List<List<String>> cells) {
@@ -191,8 +186,9 @@ public record FoundTable(
     }
 
     /** Why a row under the head is no row of the list; null where it is one. */
-    private static @Nullable String why(Candidate found, List<String> head, Sheet.Row row) {
-        List<String> filled = row.cells().stream().filter(cell -> !cell.isEmpty()).toList();
+    private static @Nullable String why(List<String> head, Sheet.Row row) {
+        List<String> filled =
+                row.cells().stream().filter(cell -> !cell.isEmpty()).toList();
         if (filled.isEmpty() && row.troubles().isEmpty()) {
             return "nothing stands in it";
         }

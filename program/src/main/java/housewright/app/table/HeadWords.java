@@ -46,17 +46,61 @@ final class HeadWords {
         own(Table.CABLES, "id", "cable", "cable no", "cable number", "cable id", "cable ref", "line", "line no");
         own(Table.CABLES, "type", "cable type", "kind", "type of cable");
         own(
-                Table.CABLES, "from", "source", "origin", "start", "a end", "end a", "output", "from device", "source device",
-                "from equipment", "from end", "side a", "from unit", "from thing");
+                Table.CABLES,
+                "from",
+                "source",
+                "origin",
+                "start",
+                "a end",
+                "end a",
+                "output",
+                "from device",
+                "source device",
+                "from equipment",
+                "from end",
+                "side a",
+                "from unit",
+                "from thing");
         own(
-                Table.CABLES, "to", "destination", "dest", "target", "b end", "end b", "input", "to device",
-                "destination device", "to equipment", "to end", "side b", "to unit", "to thing");
+                Table.CABLES,
+                "to",
+                "destination",
+                "dest",
+                "target",
+                "b end",
+                "end b",
+                "input",
+                "to device",
+                "destination device",
+                "to equipment",
+                "to end",
+                "side b",
+                "to unit",
+                "to thing");
         own(
-                Table.CABLES, ColumnGuess.FROM_PORT, "from port", "source port", "from socket", "source socket",
-                "from connector", "from connection", "from output", "port a", "from jack");
+                Table.CABLES,
+                ColumnGuess.FROM_PORT,
+                "from port",
+                "source port",
+                "from socket",
+                "source socket",
+                "from connector",
+                "from connection",
+                "from output",
+                "port a",
+                "from jack");
         own(
-                Table.CABLES, ColumnGuess.TO_PORT, "to port", "destination port", "to socket", "destination socket",
-                "to connector", "to connection", "to input", "port b", "to jack");
+                Table.CABLES,
+                ColumnGuess.TO_PORT,
+                "to port",
+                "destination port",
+                "to socket",
+                "destination socket",
+                "to connector",
+                "to connection",
+                "to input",
+                "port b",
+                "to jack");
         own(Table.CABLES, "via", "route", "path", "pathway", "pathways", "way", "containment");
         own(Table.CABLES, "length", "length", "len", "run", "run length", "cable length");
         own(Table.CABLES, "tested", "test", "tested by", "test result");
@@ -112,7 +156,9 @@ final class HeadWords {
                 String key = column.key();
                 put(heads, plain(key), key, 3);
                 put(heads, plain(column.title()), key, 3);
-                OWN.getOrDefault(table, Map.of()).getOrDefault(key, List.of()).forEach(word -> put(heads, word, key, 2));
+                OWN.getOrDefault(table, Map.of())
+                        .getOrDefault(key, List.of())
+                        .forEach(word -> put(heads, word, key, 2));
                 ALL.getOrDefault(key, List.of()).forEach(word -> put(heads, word, key, 1));
             }
             put(heads, plain(table.one()), Tables.ID, 1);

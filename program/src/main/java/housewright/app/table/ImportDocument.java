@@ -36,7 +36,9 @@ public record ImportDocument(
     public record ColumnPart(
             @Doc("A, B …") String column,
             @Doc("What stands over it") String head,
-            @Doc("The field it is taken for; empty where it is not taken") String field) {}
+
+            @Doc("The field it is taken for; empty where it is not taken")
+            String field) {}
 
     /** One row of the sheet, or one thing of a project. */
     public record RowPart(
@@ -49,7 +51,9 @@ public record ImportDocument(
             SheetImport.Does does,
             @Doc("What is taken of it") List<CellPart> cells,
             @Doc("Why it is refused or left out") List<String> why,
-            @Doc("What was read otherwise, or could not be taken") List<String> notes) {}
+
+            @Doc("What was read otherwise, or could not be taken")
+            List<String> notes) {}
 
     /** One cell that is taken. */
     public record CellPart(String field, String text) {}

@@ -44,14 +44,58 @@ final class InputList {
     private static final Map<String, List<String>> WORDS = new LinkedHashMap<>();
 
     static {
-        WORDS.put("channel", List.of("ch", "chan", "channel", "input", "no", "desk channel", "console channel", "desk ch", "in"));
-        WORDS.put("source", List.of("source", "instrument", "name", "who", "what", "input name", "description", "input source", "channel name", "performer"));
-        WORDS.put("microphone", List.of("mic", "microphone", "mic/di", "mic / di", "mic or di", "mic type", "transducer", "mic di"));
+        WORDS.put(
+                "channel",
+                List.of("ch", "chan", "channel", "input", "no", "desk channel", "console channel", "desk ch", "in"));
+        WORDS.put(
+                "source",
+                List.of(
+                        "source",
+                        "instrument",
+                        "name",
+                        "who",
+                        "what",
+                        "input name",
+                        "description",
+                        "input source",
+                        "channel name",
+                        "performer"));
+        WORDS.put(
+                "microphone",
+                List.of("mic", "microphone", "mic/di", "mic / di", "mic or di", "mic type", "transducer", "mic di"));
         WORDS.put("stand", List.of("stand", "mic stand", "stand type"));
         WORDS.put("phantom", List.of("phantom", "48v", "48 v", "p48", "phantom power", "48"));
         WORDS.put("position", List.of("position", "place", "where", "location", "stage position"));
-        WORDS.put("socket", List.of("socket", "stage box", "stagebox", "box", "multi", "stage box socket", "stage box input", "multicore", "patch", "line", "stage input", "box socket", "stage socket"));
-        WORDS.put("sends", List.of("sends", "monitor", "monitors", "in ear", "in ears", "in ear sends", "mix", "mixes", "monitor sends", "wedge", "foldback"));
+        WORDS.put(
+                "socket",
+                List.of(
+                        "socket",
+                        "stage box",
+                        "stagebox",
+                        "box",
+                        "multi",
+                        "stage box socket",
+                        "stage box input",
+                        "multicore",
+                        "patch",
+                        "line",
+                        "stage input",
+                        "box socket",
+                        "stage socket"));
+        WORDS.put(
+                "sends",
+                List.of(
+                        "sends",
+                        "monitor",
+                        "monitors",
+                        "in ear",
+                        "in ears",
+                        "in ear sends",
+                        "mix",
+                        "mixes",
+                        "monitor sends",
+                        "wedge",
+                        "foldback"));
         WORDS.put("note", List.of("note", "notes", "comment", "comments", "remark", "remarks"));
     }
 
@@ -117,14 +161,16 @@ final class InputList {
     private static String key(String head) {
         String plain = HeadWords.plain(head);
         return WORDS.entrySet().stream()
-                .filter(entry -> entry.getKey().equals(plain) || entry.getValue().contains(plain))
+                .filter(entry ->
+                        entry.getKey().equals(plain) || entry.getValue().contains(plain))
                 .map(Map.Entry::getKey)
                 .findFirst()
                 .orElse("");
     }
 
     static Guess guess(List<String> head, List<List<String>> rows) {
-        int width = Math.max(head.size(), rows.stream().mapToInt(List::size).max().orElse(0));
+        int width =
+                Math.max(head.size(), rows.stream().mapToInt(List::size).max().orElse(0));
         List<String> columns = new ArrayList<>();
         for (int i = 0; i < width; i++) {
             String key = i < head.size() ? key(head.get(i)) : "";
@@ -183,7 +229,10 @@ final class InputList {
         Project after = Change.apply(project, changes);
         List<FileError> errors = Edits.check(study, after);
         if (!errors.isEmpty()) {
-            List<String> why = errors.stream().limit(3).map(error -> error.path() + ": found " + error.found()).toList();
+            List<String> why = errors.stream()
+                    .limit(3)
+                    .map(error -> error.path() + ": found " + error.found())
+                    .toList();
             return new Row(row.number(), id, Does.REFUSE, cells, why, notes);
         }
         project = after;
@@ -198,7 +247,8 @@ final class InputList {
         String model = mic.isEmpty() ? null : models.get(Edits.slug(mic));
         if (!mic.isEmpty() && model == null) {
             kept.add("Microphone: " + mic);
-            notes.add("\"" + mic + "\" is no type of this project or the library; it is kept as a note. Choose the type.");
+            notes.add("\"" + mic
+                    + "\" is no type of this project or the library; it is kept as a note. Choose the type.");
         }
         String position = cells.getOrDefault("position", "");
         String at = position.isEmpty() ? null : places.get(Edits.slug(position));
@@ -218,17 +268,53 @@ final class InputList {
         if (was == null) {
             boolean named = !id.equals(source);
             return new Equipment(
-                    id, model, at, Life.NEW, null, null, Map.of(), null, null, null, null, null, null, Map.of(), null,
-                    null, null, named ? source : null, null, null, remarks);
+                    id,
+                    model,
+                    at,
+                    Life.NEW,
+                    null,
+                    null,
+                    Map.of(),
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    Map.of(),
+                    null,
+                    null,
+                    null,
+                    named ? source : null,
+                    null,
+                    null,
+                    remarks);
         }
         if (model != null && was.model() != null && !model.equals(was.model())) {
             notes.add("The list has the type " + model + "; the project's " + was.model() + " is left.");
         }
         return new Equipment(
-                id, was.model() == null ? model : was.model(), was.at() == null ? at : was.at(), was.life(),
-                was.circuit(), was.poweredBy(), was.set(), was.unit(), was.secondary(), was.light(), was.gang(),
-                was.terminator(), was.ip(), was.vlans(), was.partOf(), was.runsOn(), was.serial(), was.label(),
-                was.handover(), was.was(), remarks);
+                id,
+                was.model() == null ? model : was.model(),
+                was.at() == null ? at : was.at(),
+                was.life(),
+                was.circuit(),
+                was.poweredBy(),
+                was.set(),
+                was.unit(),
+                was.secondary(),
+                was.light(),
+                was.gang(),
+                was.terminator(),
+                was.ip(),
+                was.vlans(),
+                was.partOf(),
+                was.runsOn(),
+                was.serial(),
+                was.label(),
+                was.handover(),
+                was.was(),
+                remarks);
     }
 
     private static void keep(String key, String before, Map<String, String> cells, List<String> kept) {
@@ -267,12 +353,22 @@ final class InputList {
         }
         channel(cells.getOrDefault("channel", ""), socket, changes, notes);
         boolean begins = project.feeds().values().stream()
-                .anyMatch(feed -> feed.from().stream().anyMatch(ref -> ref.text().startsWith(id + ".")));
+                .anyMatch(
+                        feed -> feed.from().stream().anyMatch(ref -> ref.text().startsWith(id + ".")));
         if (!begins && shape.points().contains("pickup") && !project.feeds().containsKey(id)) {
             changes.add(new Change.Put(
                     Section.FEEDS,
                     id,
-                    new Feed(id, false, List.of(new Ref(id + ".pickup")), List.of(), null, null, List.of(), null, Remarks.NONE)));
+                    new Feed(
+                            id,
+                            false,
+                            List.of(new Ref(id + ".pickup")),
+                            List.of(),
+                            null,
+                            null,
+                            List.of(),
+                            null,
+                            Remarks.NONE)));
             notes.add("The feed " + id + " begins there; say where it must arrive.");
         }
     }
@@ -285,7 +381,8 @@ final class InputList {
         boolean needs = model.ports().values().stream().anyMatch(port -> port.phantom() == Phantom.NEEDS);
         boolean harmed = model.ports().values().stream().anyMatch(port -> port.phantom() == Phantom.HARMED);
         if (wanted && harmed) {
-            notes.add("The list wants phantom power, and it harms " + model.id() + ": look at it before anything is switched on.");
+            notes.add("The list wants phantom power, and it harms " + model.id()
+                    + ": look at it before anything is switched on.");
         } else if (wanted != needs) {
             notes.add("The list says phantom power " + (wanted ? "on" : "off") + ", and " + model.id()
                     + (needs ? " needs it" : " does not need it") + "; the project goes by the type.");
@@ -312,7 +409,10 @@ final class InputList {
             }
         }
         notes.add("No cable is made: \"" + said + "\" names no socket"
-                + (boxes.size() > 1 ? "; say of which stage box, such as " + boxes.getFirst().id() + " 1." : " of this project."));
+                + (boxes.size() > 1
+                        ? "; say of which stage box, such as "
+                                + boxes.getFirst().id() + " 1."
+                        : " of this project."));
         return null;
     }
 
@@ -329,8 +429,21 @@ final class InputList {
 
     private static Cable cable(String id, Ref from, Ref to) {
         return new Cable(
-                id, "mic-cable", new End(from), new End(to), List.of(),
-                List.of(), Life.NEW, null, List.of(), List.of(), null, null, null, null, Remarks.NONE);
+                id,
+                "mic-cable",
+                new End(from),
+                new End(to),
+                List.of(),
+                List.of(),
+                Life.NEW,
+                null,
+                List.of(),
+                List.of(),
+                null,
+                null,
+                null,
+                null,
+                Remarks.NONE);
     }
 
     /** Patches the socket into the desk's channel: directly on the desk, or by the stage box's link where it is joined to it. */
@@ -352,20 +465,31 @@ final class InputList {
             if (other != null && cable.life() != Life.STRIKE && link != null) {
                 String desk = other.substring(0, other.indexOf('.'));
                 if (hasPoint(desk, channel)) {
-                    patch(desk, other.substring(other.indexOf('.') + 1) + link.substring(link.indexOf(':')), channel, changes, notes);
+                    patch(
+                            desk,
+                            other.substring(other.indexOf('.') + 1) + link.substring(link.indexOf(':')),
+                            channel,
+                            changes,
+                            notes);
                     return;
                 }
             }
         }
-        notes.add("Channel " + said + " is not set: no desk was found that " + socket + " leads to directly. Enter it under Patch.");
+        notes.add("Channel " + said + " is not set: no desk was found that " + socket
+                + " leads to directly. Enter it under Patch.");
     }
 
     private void patch(String desk, String from, String channel, List<Change> changes, List<String> notes) {
-        PatchEntry entry = new PatchEntry(new LocalRef(from), List.of(new LocalRef(channel)), null, null, null, null, null);
+        PatchEntry entry =
+                new PatchEntry(new LocalRef(from), List.of(new LocalRef(channel)), null, null, null, null, null);
         List<PatchEntry> entries = project.patch().getOrDefault(desk, List.of());
-        boolean there = entries.stream().flatMap(each -> each.join().pairs().stream()).anyMatch(pair -> pair.to().toString().equals(channel));
-        boolean same = entries.stream().flatMap(each -> each.join().pairs().stream())
-                .anyMatch(pair -> pair.to().toString().equals(channel) && pair.from().toString().equals(from));
+        boolean there = entries.stream()
+                .flatMap(each -> each.join().pairs().stream())
+                .anyMatch(pair -> pair.to().toString().equals(channel));
+        boolean same = entries.stream()
+                .flatMap(each -> each.join().pairs().stream())
+                .anyMatch(pair -> pair.to().toString().equals(channel)
+                        && pair.from().toString().equals(from));
         if (same) {
             return;
         }
@@ -382,7 +506,9 @@ final class InputList {
 
     private Optional<Shape> shape(String thing) {
         Equipment each = project.equipment().get(thing);
-        return each == null ? Optional.empty() : study.types().findModel(each.model()).map(Shape::of);
+        return each == null
+                ? Optional.empty()
+                : study.types().findModel(each.model()).map(Shape::of);
     }
 
     /** The channel of its link on which a stage box sends a socket on: {@code link:3}. */

@@ -97,9 +97,7 @@ public final class Paste {
     }
 
     private static @Nullable String label(Record entity) {
-        return entity instanceof Equipment thing
-                ? thing.label()
-                : entity instanceof Cable cable ? cable.label() : null;
+        return entity instanceof Equipment thing ? thing.label() : entity instanceof Cable cable ? cable.label() : null;
     }
 
     public static Pasted read(Study study, Table table, Guess guess) {
@@ -133,7 +131,11 @@ public final class Paste {
         }
         if (!errors.isEmpty()) { // no row can be blamed: better none than a project that no file may hold
             List<CellError> all = List.of(new CellError(
-                    "", "", errors.getFirst().path() + ": " + errors.getFirst().found(), "rows that go together", null));
+                    "",
+                    "",
+                    errors.getFirst().path() + ": " + errors.getFirst().found(),
+                    "rows that go together",
+                    null));
             rows.replaceAll(row -> row.accepted() ? refused(row, all) : row);
             after = study.project();
         }
@@ -148,15 +150,14 @@ public final class Paste {
         Map<String, List<PatchEntry>> patch = new LinkedHashMap<>();
         for (PastedRow row : rows) {
             Record before = row.isNew() ? null : existing.get(row.id());
-            if (!row.accepted()
-                    || !(Rows.read(table, row.id(), before, row.cells()) instanceof Reading.Read read)) {
+            if (!row.accepted() || !(Rows.read(table, row.id(), before, row.cells()) instanceof Reading.Read read)) {
                 continue;
             }
             if (read.entity() instanceof PatchRow entry && entry.device() != null && entry.entry() != null) {
                 patch.computeIfAbsent(
                                 entry.device(),
-                                device -> new ArrayList<>(
-                                        study.project().patch().getOrDefault(device, List.of())))
+                                device ->
+                                        new ArrayList<>(study.project().patch().getOrDefault(device, List.of())))
                         .add(entry.entry());
             } else {
                 changes.addAll(Rows.put(study.project(), table, before, row.id(), read.entity()));
@@ -216,9 +217,7 @@ public final class Paste {
         }
         end("from", ColumnGuess.FROM_PORT, cells, notes);
         end("to", ColumnGuess.TO_PORT, cells, notes);
-        boolean isNew = table == Table.PATCH
-                || id.isEmpty()
-                || !existing.containsKey(id);
+        boolean isNew = table == Table.PATCH || id.isEmpty() || !existing.containsKey(id);
         if (id.isEmpty() && cells.isEmpty()) {
             String none = "nothing in any column that is read";
             return new PastedRow(
@@ -253,9 +252,7 @@ public final class Paste {
     private String proposed(Map<String, String> cells, Set<String> taken) {
         String kind = table == Table.EQUIPMENT ? cells.getOrDefault("model", "") : "";
         String last = lastNamed.get(kind);
-        String next = last == null
-                ? Edits.of(study, table).proposedId(cells)
-                : Numbering.next(last, taken::contains);
+        String next = last == null ? Edits.of(study, table).proposedId(cells) : Numbering.next(last, taken::contains);
         String proposed = taken.contains(next) ? Numbering.next(next, taken::contains) : next;
         lastNamed.put(kind, proposed);
         return proposed;
@@ -324,7 +321,8 @@ public final class Paste {
     }
 
     /** Columns in which a comma is a comma. */
-    private static final Set<String> FREE = Set.of("note", "label", "serial", "by", "asks", "answer", "name", "role", "supplier");
+    private static final Set<String> FREE =
+            Set.of("note", "label", "serial", "by", "asks", "answer", "name", "role", "supplier");
 
     /** A comma before other than three digits is a decimal one; before three nobody knows, and it is refused as it is. */
     private static String withPoint(String text) {

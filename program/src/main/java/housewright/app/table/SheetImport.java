@@ -69,7 +69,9 @@ public record SheetImport(FoundTable found, List<Row> rows, List<Change> changes
         if (found.rows().size() > most) {
             String why = "the list has " + found.rows().size() + " rows, and " + most
                     + " are taken at once; take it in parts";
-            found.rows().forEach(row -> rows.add(new Row(row.number(), "", Does.REFUSE, Map.of(), List.of(why), List.of())));
+            found.rows()
+                    .forEach(
+                            row -> rows.add(new Row(row.number(), "", Does.REFUSE, Map.of(), List.of(why), List.of())));
         } else if (table == null) {
             changes = InputList.read(study, found, rows);
         } else {
@@ -113,7 +115,9 @@ public record SheetImport(FoundTable found, List<Row> rows, List<Change> changes
                     ? Does.REFUSE
                     : row.isNew()
                             ? Does.ADD
-                            : java.util.Objects.equals(before.get(row.id()), now.get(row.id())) ? Does.SAME : Does.CHANGE;
+                            : java.util.Objects.equals(before.get(row.id()), now.get(row.id()))
+                                    ? Does.SAME
+                                    : Does.CHANGE;
             rows.add(new Row(
                     readable.get(i).number(),
                     row.id(),

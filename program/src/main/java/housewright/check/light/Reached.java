@@ -4,6 +4,7 @@ import housewright.check.Evidence;
 import housewright.light.Lights;
 import housewright.model.Exemption;
 import housewright.model.Ref.Address;
+import housewright.power.Supply;
 import housewright.signal.FeedProof;
 import housewright.signal.FeedState;
 import housewright.signal.Moment;
@@ -73,10 +74,8 @@ record Reached(Set<String> things, Set<String> sockets, boolean light) {
 
     /** The dimmer that a lamp without DMX of its own is plugged into, or the lamp itself. */
     static String hangsOn(Evidence evidence, String lamp) {
-        return evidence.supplies()
-                .find(lamp)
-                .filter(supply -> supply.outlet() != null && evidence.lights().findReceiver(lamp).isEmpty())
-                .map(supply -> supply.outlet().thing())
-                .orElse(lamp);
+        Supply supply = evidence.supplies().find(lamp).orElse(null);
+        Address outlet = supply == null ? null : supply.outlet();
+        return outlet == null || evidence.lights().findReceiver(lamp).isPresent() ? lamp : outlet.thing();
     }
 }

@@ -92,7 +92,7 @@ final class StereoOneSide implements Rule {
 
     private static void inputs(Evidence evidence, List<Finding> findings) {
         Sound sound = evidence.sound();
-        Map<Model, List<NamePattern>> known = new IdentityHashMap<>();
+        IdentityHashMap<Model, List<NamePattern>> known = new IdentityHashMap<>();
         for (String id : evidence.project().equipment().keySet()) {
             Model model = sound.findShape(id).map(Shape::model).orElse(null);
             if (model == null) {

@@ -45,7 +45,9 @@ final class Edit {
 
     /** Of a change that puts or drops an entity. */
     private static @Nullable Section section(Change change) {
-        return change instanceof Change.Put put ? put.section() : change instanceof Change.Drop drop ? drop.section() : null;
+        return change instanceof Change.Put put
+                ? put.section()
+                : change instanceof Change.Drop drop ? drop.section() : null;
     }
 
     private static Project apply(Project project, Change change) {

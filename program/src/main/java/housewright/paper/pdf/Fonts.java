@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Objects;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
@@ -34,7 +35,7 @@ final class Fonts {
         private static final Map<String, byte[]> READ = Map.of(SANS, read(SANS), BOLD, read(BOLD), MONO, read(MONO));
 
         static byte[] bytes(String file) {
-            return READ.get(file);
+            return Objects.requireNonNull(READ.get(file), file);
         }
 
         private static byte[] read(String file) {

@@ -20,7 +20,15 @@ public record AnswersPage(
     }
 
     /** @param state as its mark is called */
-    public record Row(String about, String field, String asked, String answer, String photos, String state, String does, String why) {}
+    public record Row(
+            String about,
+            String field,
+            String asked,
+            String answer,
+            String photos,
+            String state,
+            String does,
+            String why) {}
 
     public record Asked(String person, int things) {}
 
@@ -45,7 +53,9 @@ public record AnswersPage(
         part(answering.count(Does.TAKE), "can be taken", parts);
         part(answering.count(Does.CONFLICT), "in conflict", parts);
         part(answering.count(Does.REFUSE), "refused", parts);
-        return parts.isEmpty() ? "Nothing in these answers is new" : "Answers of " + answering.file().to() + ": " + String.join(", ", parts);
+        return parts.isEmpty()
+                ? "Nothing in these answers is new"
+                : "Answers of " + answering.file().to() + ": " + String.join(", ", parts);
     }
 
     private static void part(long count, String words, List<String> parts) {

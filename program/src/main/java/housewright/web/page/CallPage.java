@@ -50,7 +50,6 @@ public record CallPage(
     /**
      * @param first what must be done before, by others or on another day, with when it is
      * @param uses things and cables it is about
-     * @param open whether it can still be ticked done
      */
     public record Row(
             String task,

@@ -146,8 +146,9 @@ public record OrdersPage(
     private static Group group(Now now, @Nullable String id, List<OrderLine> lines, LocalDate today) {
         Order order = id == null ? null : now.project().orders().get(id);
         LogEntry happened = id == null ? null : now.project().log().get(id);
-        boolean arrived = order != null && order.arrived() != null;
-        boolean placed = order != null && order.placed() != null;
+        LocalDate came = order == null ? null : order.arrived();
+        boolean arrived = came != null;
+        LocalDate placed = order == null ? null : order.placed();
         boolean late = lines.stream().anyMatch(line -> line.state() == OrderLine.State.LATE);
         LocalDate latest = lines.stream()
                 .map(OrderLine::latest)
@@ -159,11 +160,11 @@ public record OrdersPage(
         if (order == null) {
             state = "in no order";
             mark = "fix";
-        } else if (arrived) {
-            state = "arrived " + Dates.day(order.arrived());
+        } else if (came != null) {
+            state = "arrived " + Dates.day(came);
             mark = "proven";
-        } else if (placed) {
-            state = "ordered " + Dates.day(order.placed())
+        } else if (placed != null) {
+            state = "ordered " + Dates.day(placed)
                     + (order.promised() == null ? "" : ", promised for " + Dates.day(order.promised()));
             mark = late ? "late" : "note";
             state = late ? state + ": later than it is needed" : state;
@@ -179,13 +180,13 @@ public record OrdersPage(
                 id,
                 state,
                 mark,
-                arrived || placed || latest == null
+                arrived || placed != null || latest == null
                         ? ""
                         : "by " + Dates.day(latest) + ", " + Dates.away(latest, today),
                 arrived || delays == 0
                         ? ""
                         : delays + (delays == 1 ? " task waits" : " tasks wait") + " if it is late",
-                placed,
+                placed != null,
                 arrived,
                 happened == null || arrived ? "" : TaskWords.said(happened),
                 lines.stream().map(OrdersPage::line).toList());

@@ -165,7 +165,7 @@ public record PlanPage(
         }
         troubles.addAll(plan.missed());
         return new PlanPage(
-                answer(now, standing, plan, job, found),
+                answer(standing, plan, job, found),
                 under(now, found),
                 found,
                 troubles.subList(0, Math.min(MOST_TROUBLES, troubles.size())),
@@ -182,7 +182,7 @@ public record PlanPage(
                 impossible);
     }
 
-    private static String answer(Now now, Standing standing, Plan plan, Job job, boolean found) {
+    private static String answer(Standing standing, Plan plan, Job job, boolean found) {
         int end = plan.tasks().stream().mapToInt(each -> each.slot().end()).max().orElse(0);
         int left = plan.missed().size();
         String what = found ? "Found, and not accepted yet: " : "";

@@ -64,7 +64,8 @@ public record SpreadsheetPage(
     public record Column(String letter, String head, List<String> samples, String field) {}
 
     /** @param state as its mark is called */
-    public record Shown(String row, String state, String does, String id, String cells, String why, List<String> notes) {}
+    public record Shown(
+            String row, String state, String does, String id, String cells, String why, List<String> notes) {}
 
     public static SpreadsheetPage none(String file, String trouble) {
         String answer = trouble.isEmpty() ? "Take a list from a spreadsheet" : "This spreadsheet cannot be taken";
@@ -86,7 +87,11 @@ public record SpreadsheetPage(
                     .toList();
             String head = i < found.guess().head().size() ? found.guess().head().get(i) : "";
             if (!samples.isEmpty() || !head.isEmpty()) {
-                columns.add(new Column(FoundTable.letter(i), head, samples, found.guess().columns().get(i)));
+                columns.add(new Column(
+                        FoundTable.letter(i),
+                        head,
+                        samples,
+                        found.guess().columns().get(i)));
             }
         }
         String head = found.headRow() == 0
@@ -101,10 +106,14 @@ public record SpreadsheetPage(
                 found.sheet(),
                 sheets,
                 found.kind().word(),
-                ListKind.all().stream().map(kind -> new Choice(kind.word(), kind.title())).toList(),
+                ListKind.all().stream()
+                        .map(kind -> new Choice(kind.word(), kind.title()))
+                        .toList(),
                 head,
                 columns,
-                found.kind().columns().stream().map(column -> new Choice(column.key(), column.title())).toList(),
+                found.kind().columns().stream()
+                        .map(column -> new Choice(column.key(), column.title()))
+                        .toList(),
                 shown(taken.rows()),
                 Math.max(0, taken.rows().size() - shown(taken.rows()).size()),
                 !taken.changes().isEmpty(),
@@ -150,7 +159,11 @@ public record SpreadsheetPage(
     private static List<Shown> shown(List<Row> rows) {
         List<Shown> shown = new ArrayList<>();
         for (Does does : List.of(Does.REFUSE, Does.CHANGE, Does.ADD, Does.LEAVE, Does.SAME)) {
-            rows.stream().filter(row -> row.does() == does).limit(MOST).map(SpreadsheetPage::shown).forEach(shown::add);
+            rows.stream()
+                    .filter(row -> row.does() == does)
+                    .limit(MOST)
+                    .map(SpreadsheetPage::shown)
+                    .forEach(shown::add);
         }
         return shown;
     }
@@ -174,7 +187,7 @@ public record SpreadsheetPage(
                 row.cells().entrySet().stream()
                         .map(cell -> cell.getKey().isEmpty() ? cell.getValue() : cell.getKey() + " " + cell.getValue())
                         .collect(Collectors.joining("; ")),
-                String.join("; ", row.why()),
+                String.join("; ", row.why()) + (row.why().isEmpty() || row.cells().isEmpty() ? "" : ":"),
                 row.notes());
     }
 

@@ -2,10 +2,10 @@ package housewright.app.packet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import housewright.app.packet.AnswersFile.Answer;
-import housewright.app.packet.AnswersFile.Photo;
 import housewright.app.packet.Answering.Does;
 import housewright.app.packet.Answering.Entry;
+import housewright.app.packet.AnswersFile.Answer;
+import housewright.app.packet.AnswersFile.Photo;
 import housewright.file.ProjectReader;
 import housewright.file.ReadResult;
 import housewright.library.BuiltInLibrary;
@@ -74,7 +74,8 @@ class AnsweringTest {
     @Test
     void aPacketAsksWhatIsOpenAndWhatTheSurveyLacks() {
         List<PacketItem> items = Survey.of(STUDY, "lead");
-        assertThat(items).extracting(item -> item.subject() + " " + item.field())
+        assertThat(items)
+                .extracting(item -> item.subject() + " " + item.field())
                 .contains(
                         "questions.q1 answer",
                         "venue.rooms.hall ceiling",
@@ -89,7 +90,9 @@ class AnsweringTest {
                 .doesNotContain("questions.q2 answer", "questions.q3 answer", "equipment.new note")
                 .doesNotHaveDuplicates();
         assertThat(items.getFirst().kind()).isEqualTo("questions");
-        assertThat(items).filteredOn(item -> item.field().startsWith("hang")).allMatch(item -> item.caution().contains("never guessed"));
+        assertThat(items)
+                .filteredOn(item -> item.field().startsWith("hang"))
+                .allMatch(item -> item.caution().contains("never guessed"));
     }
 
     @Test
@@ -145,7 +148,10 @@ class AnsweringTest {
         assertThat(answering.entries().getFirst().why()).contains("Eighty.");
         assertThat(answering.changes()).isEmpty();
         Project other = read(HALL.replace("How many seats?", "How many seats in the balcony?"));
-        assertThat(answering(other, answer("questions.q1", "answer", "How many seats?\n", "About ninety")).entries().getFirst().does())
+        assertThat(answering(other, answer("questions.q1", "answer", "How many seats?\n", "About ninety"))
+                        .entries()
+                        .getFirst()
+                        .does())
                 .isEqualTo(Does.CONFLICT);
     }
 
@@ -175,13 +181,16 @@ class AnsweringTest {
         byte[] marked = with(picture, 0xE1, "Exif\0\0GPS 52.1 0.2");
         assertThat(new String(marked, StandardCharsets.ISO_8859_1)).contains("GPS");
         String data = Base64.getEncoder().encodeToString(marked);
-        Answering answering = answering(PROJECT, answer("questions.q1", "answer", "How many seats?\n", "", new Photo("a.jpg", data)));
+        Answering answering =
+                answering(PROJECT, answer("questions.q1", "answer", "How many seats?\n", "", new Photo("a.jpg", data)));
         assertThat(answering.entries().getFirst().does()).isEqualTo(Does.TAKE);
         assertThat(new String(album.getFirst(), StandardCharsets.ISO_8859_1)).doesNotContain("GPS", "Exif");
-        assertThat(ImageIO.read(new ByteArrayInputStream(album.getFirst())).getWidth()).isEqualTo(8);
+        assertThat(ImageIO.read(new ByteArrayInputStream(album.getFirst())).getWidth())
+                .isEqualTo(8);
         Project after = Change.apply(PROJECT, answering.changes());
         assertThat(after.questions().get("q1").remarks().photo()).containsExactly("photo-1.jpg");
-        Answering none = answering(PROJECT, answer("questions.q1", "answer", "How many seats?\n", "x", new Photo("a.jpg", "PGh0bWw+")));
+        Answering none = answering(
+                PROJECT, answer("questions.q1", "answer", "How many seats?\n", "x", new Photo("a.jpg", "PGh0bWw+")));
         assertThat(none.entries().getFirst().why()).contains("no JPEG");
     }
 
@@ -206,10 +215,20 @@ class AnsweringTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "{", "[]", "{\"format\":1}", "{\"format\":2,\"answers\":[]}", "{\"format\":1,\"packet\":\"\",\"project\":\"\",\"to\":\"\",\"saved\":\"\",\"answers\":[{}]}"})
+    @ValueSource(
+            strings = {
+                "",
+                "{",
+                "[]",
+                "{\"format\":1}",
+                "{\"format\":2,\"answers\":[]}",
+                "{\"format\":1,\"packet\":\"\",\"project\":\"\",\"to\":\"\",\"saved\":\"\",\"answers\":[{}]}"
+            })
     void whatIsNoAnswersFileIsRefusedWithAReason(String text) {
         assertThat(AnswersReader.read(text.getBytes(StandardCharsets.UTF_8)))
-                .isInstanceOfSatisfying(AnswersReader.Reading.Refused.class, refused -> assertThat(refused.why()).endsWith("."));
+                .isInstanceOfSatisfying(
+                        AnswersReader.Reading.Refused.class,
+                        refused -> assertThat(refused.why()).endsWith("."));
     }
 
     @Test

@@ -46,15 +46,23 @@ class UntidyTest {
             FoundTable found = taken.found();
             all.append("== ").append(name).append('\n');
             all.append(found.sheet()).append(", ").append(found.kind().word()).append(", head ");
-            all.append(found.headRow()).append(", columns ").append(found.guess().columns()).append('\n');
+            all.append(found.headRow())
+                    .append(", columns ")
+                    .append(found.guess().columns())
+                    .append('\n');
             int shown = 0;
             for (Row row : taken.rows()) {
                 if (name.startsWith("twenty") && shown++ > 3 && row.does() != Does.REFUSE) {
                     continue;
                 }
-                all.append(row.number()).append(' ').append(row.does()).append(' ').append(row.id());
+                all.append(row.number())
+                        .append(' ')
+                        .append(row.does())
+                        .append(' ')
+                        .append(row.id());
                 all.append(row.cells().isEmpty() || row.does() == Does.LEAVE ? "" : " " + row.cells());
-                all.append(row.why().isEmpty() ? "" : " -- " + String.join("; ", row.why())).append('\n');
+                all.append(row.why().isEmpty() ? "" : " -- " + String.join("; ", row.why()))
+                        .append('\n');
                 row.notes().forEach(note -> all.append("    ").append(note).append('\n'));
             }
             for (Does does : Does.values()) {
@@ -81,8 +89,10 @@ class UntidyTest {
 
     @Test
     void aPersonCorrectsTheGuess() {
-        SheetReading.Read read = (SheetReading.Read) SheetReader.read("twice-and-wrong.csv", Untidy.get("twice-and-wrong.csv"));
-        FoundTable found = FoundTable.find(STUDY, read.sheets(), new FoundTable.Wish("", null)).orElseThrow();
+        SheetReading.Read read =
+                (SheetReading.Read) SheetReader.read("twice-and-wrong.csv", Untidy.get("twice-and-wrong.csv"));
+        FoundTable found = FoundTable.find(STUDY, read.sheets(), new FoundTable.Wish("", null))
+                .orElseThrow();
         FoundTable other = found.with(Map.of("Colour of case", "note", "D", ""));
         assertThat(other.guess().columns()).containsExactly("id", "model", "at", "", "note");
         assertThat(SheetImport.of(STUDY, other).rows().getFirst().cells()).containsEntry("note", "red");
@@ -99,24 +109,37 @@ class UntidyTest {
                   C001: {type: cat6-screened, from: desk.link, to: box.link}
                 """);
         Study study = Study.of(hall, Halls.LIBRARY);
-        Sheet sheet = new Sheet("Input list", List.of(
-                new Sheet.Row(1, List.of("Ch", "Source", "Mic", "Socket", "Position")),
-                new Sheet.Row(2, List.of("3", "Lead vocal", "mic-dynamic-vocal", "Box 2", "stage")),
-                new Sheet.Row(3, List.of("4", "Piano", "mic-condenser-small", "5", "stage")),
-                new Sheet.Row(4, List.of("5", "Late", "mic-condenser-small", "5", "stage"))));
-        FoundTable found = FoundTable.find(study, List.of(sheet), new FoundTable.Wish("", null)).orElseThrow();
+        Sheet sheet = new Sheet(
+                "Input list",
+                List.of(
+                        new Sheet.Row(1, List.of("Ch", "Source", "Mic", "Socket", "Position")),
+                        new Sheet.Row(2, List.of("3", "Lead vocal", "mic-dynamic-vocal", "Box 2", "stage")),
+                        new Sheet.Row(3, List.of("4", "Piano", "mic-condenser-small", "5", "stage")),
+                        new Sheet.Row(4, List.of("5", "Late", "mic-condenser-small", "5", "stage"))));
+        FoundTable found = FoundTable.find(study, List.of(sheet), new FoundTable.Wish("", null))
+                .orElseThrow();
         assertThat(found.kind()).isEqualTo(ListKind.INPUTS);
         SheetImport taken = SheetImport.of(study, found);
         Project after = Change.apply(hall, taken.changes());
         assertThat(after.equipment().get("lead-vocal").model()).isEqualTo("mic-dynamic-vocal");
         assertThat(after.equipment().get("lead-vocal").label()).isEqualTo("Lead vocal");
-        assertThat(after.cables().values()).extracting(Cable::to).extracting(String::valueOf).contains("box.in-2", "box.in-5");
-        assertThat(after.patch().get("desk")).extracting(entry -> entry.join().text()).containsExactly("link:2 -> ch-3", "link:5 -> ch-4");
-        assertThat(after.feeds().get("lead-vocal").from()).extracting(String::valueOf).containsExactly("lead-vocal.pickup");
+        assertThat(after.cables().values())
+                .extracting(Cable::to)
+                .extracting(String::valueOf)
+                .contains("box.in-2", "box.in-5");
+        assertThat(after.patch().get("desk"))
+                .extracting(entry -> entry.join().text())
+                .containsExactly("link:2 -> ch-3", "link:5 -> ch-4");
+        assertThat(after.feeds().get("lead-vocal").from())
+                .extracting(String::valueOf)
+                .containsExactly("lead-vocal.pickup");
         assertThat(after.feeds().get("lead-vocal").to()).isEmpty();
         assertThat(taken.rows().get(2).notes()).anyMatch(note -> note.contains("plugged into box.in-5 already"));
         Study again = Study.of(after, Halls.LIBRARY);
-        SheetImport twice = SheetImport.of(again, FoundTable.find(again, List.of(sheet), new FoundTable.Wish("", null)).orElseThrow());
+        SheetImport twice = SheetImport.of(
+                again,
+                FoundTable.find(again, List.of(sheet), new FoundTable.Wish("", null))
+                        .orElseThrow());
         assertThat(twice.changes()).as("taken a second time it changes nothing").isEmpty();
     }
 }

@@ -330,8 +330,9 @@ class LightRulesTest {
         assertThat(but("  D2: {from: one.dmx-out, to: two.dmx-in}\n", "").lines("universe-not-fed"))
                 .containsExactly("fix [equipment two] No DMX cable ends in two: it stays dark.");
         assertThat(but("  D1: {from: desk.dmx-1, to: one.dmx-in}\n", "").lines("universe-not-fed"))
-                .containsExactly("fix [equipment one, equipment two] No DMX cable ends in one: it stays dark, and so does"
-                        + " two further on.");
+                .containsExactly(
+                        "fix [equipment one, equipment two] No DMX cable ends in one: it stays dark, and so does"
+                                + " two further on.");
     }
 
     @Test
@@ -462,7 +463,8 @@ class LightRulesTest {
     void aButtonReachesTheLampsOfItsLook() {
         assertThat(but(
                                 "D3: {from: desk.dmx-2", "D3: {from: other.dmx-2",
-                                "  desk: {model: controller}", "  desk: {model: controller}\n  other: {model: controller}")
+                                "  desk: {model: controller}",
+                                        "  desk: {model: controller}\n  other: {model: controller}")
                         .lines("control-reaches-nothing"))
                 .containsExactly(
                         "fix [control scene, equipment old, equipment desk] desk, button 1 calls the look scene, and old"
@@ -506,7 +508,8 @@ class LightRulesTest {
     /** A feed that stops before it is light says nothing of a line that is pulled as well. */
     @Test
     void twoGapsAreToldTwice() {
-        Small both = new Small(but("\"button-{1..4} -> looks\", ", "", "  D1: {from: desk.dmx-1, to: one.dmx-in}\n", "").text()
+        Small both = new Small(but("\"button-{1..4} -> looks\", ", "", "  D1: {from: desk.dmx-1, to: one.dmx-in}\n", "")
+                        .text()
                 + FEEDS);
         assertThat(both.findings("feed-does-not-arrive")).hasSize(1);
         assertThat(both.findings("universe-not-fed")).hasSize(1);
@@ -515,8 +518,9 @@ class LightRulesTest {
 
     @Test
     void buttonsThatStopAtTheSameSocketAreToldTogether() {
-        String more = "controls: {scene: {press: panel.button-1, calls: scene}, other: {press: panel.button-2, calls: scene},"
-                + " third: {press: panel.button-3, calls: scene}}";
+        String more =
+                "controls: {scene: {press: panel.button-1, calls: scene}, other: {press: panel.button-2, calls: scene},"
+                        + " third: {press: panel.button-3, calls: scene}}";
         Small panel = but(
                 "controls: {scene: {press: desk.button-1, calls: scene}}", more,
                 "models:\n", """
@@ -564,20 +568,24 @@ class LightRulesTest {
     void twoButtonsDoNotCloseOneContact() {
         Small contacts = but(
                 "scene: {levels", "other: {levels: {one: 10 %}}, scene: {levels",
-                "controls: {scene: {press: desk.button-1", "controls: {other: {press: panel.button-2, calls: other}, scene: {press: panel.button-1",
+                "controls: {scene: {press: desk.button-1",
+                        "controls: {other: {press: panel.button-2, calls: other}, scene: {press: panel.button-1",
                 "  controller:\n", """
                           panel: {kind: control-panel, ports: {"contact-{1..2}": {out: contact, connector: terminals}}, points: ["button-{1..2}"], routes: ["button-{1..2} -> contact-{1..2}"]}
                           controller:
                         """.indent(-2).indent(2),
                 "  desk: {model: controller}", "  desk: {model: controller}\n  panel: {model: panel}",
-                "net: {both: ethernet, connector: RJ45}\n    points: [\"button", "net: {both: ethernet, connector: RJ45}\n      \"contact-{1..2}\": {in: contact, connector: terminals}\n    points: [\"button",
+                "net: {both: ethernet, connector: RJ45}\n    points: [\"button",
+                        "net: {both: ethernet, connector: RJ45}\n      \"contact-{1..2}\": {in: contact, connector: terminals}\n    points: [\"button",
                 "\"button-{1..4} -> looks\"", "\"button-{1..4} -> looks\", \"contact-{1..2} -> looks\"",
-                "cables:\n", "cables:\n  K1: {from: panel.contact-1, to: desk.contact-1}\n  K2: {from: panel.contact-2, to: desk.contact-2}\n");
+                "cables:\n",
+                        "cables:\n  K1: {from: panel.contact-1, to: desk.contact-1}\n  K2: {from: panel.contact-2, to: desk.contact-2}\n");
         assertThat(contacts.findings("button-with-two-looks")).isEmpty();
         assertThat(contacts.but("to: desk.contact-2", "to: desk.contact-1").lines("button-with-two-looks"))
-                .containsExactly("fix [control other, control scene, equipment desk] panel, button 2 and panel, button 1 close"
-                        + " the same contact, desk, contact 1, and call other and scene: whichever is pressed, the same look"
-                        + " comes.");
+                .containsExactly(
+                        "fix [control other, control scene, equipment desk] panel, button 2 and panel, button 1 close"
+                                + " the same contact, desk, contact 1, and call other and scene: whichever is pressed, the same look"
+                                + " comes.");
     }
 
     @Test

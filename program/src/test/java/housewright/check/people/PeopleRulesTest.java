@@ -344,15 +344,19 @@ class PeopleRulesTest {
                 "lamp: {model: lamp, at: bar,",
                 "lamp: {model: lamp, at: bar, was: {light: {universe: 1, address: 301}},");
         assertThat(set.lines("no-way-up"))
-                .containsExactly("fix [place bar] lamp gets another address 5.00 m above the floor, at bar; nobody has said"
-                        + " that it can be set from the floor, and nothing is entered that gets anybody up there.");
-        assertThat(set.but("beam: 20 deg", "beam: 20 deg, rdm: yes").lines("no-way-up")).isEmpty();
-        assertThat(set.but("beam: 20 deg", "beam: 20 deg, rdm: no").lines("no-way-up")).hasSize(1);
+                .containsExactly(
+                        "fix [place bar] lamp gets another address 5.00 m above the floor, at bar; nobody has said"
+                                + " that it can be set from the floor, and nothing is entered that gets anybody up there.");
+        assertThat(set.but("beam: 20 deg", "beam: 20 deg, rdm: yes").lines("no-way-up"))
+                .isEmpty();
+        assertThat(set.but("beam: 20 deg", "beam: 20 deg, rdm: no").lines("no-way-up"))
+                .hasSize(1);
         assertThat(new Small(set.text() + "hires: {lift: {kind: aerial-lift, skill: general}}\n").lines("no-way-up"))
                 .isEmpty();
         assertThat(set.but("[6 m, 5 m, 5.0 m]", "[6 m, 5 m, 3.5 m]").lines("no-way-up"))
                 .isEmpty();
-        Small secured = HALL.but("lamp: {model: lamp, at: bar,", "lamp: {model: lamp, at: bar, was: {secondary: missing},");
+        Small secured =
+                HALL.but("lamp: {model: lamp, at: bar,", "lamp: {model: lamp, at: bar, was: {secondary: missing},");
         assertThat(secured.lines("no-way-up"))
                 .singleElement()
                 .asString()
@@ -386,7 +390,8 @@ class PeopleRulesTest {
                           eye-view: {kind: display, ports: {in: {in: sdi, connector: BNC}}, points: [picture], routes: ["in:v -> picture"]}
                           screen:
                         """.indent(-2).indent(2));
-        assertThat(screen.lines("desk-out-of-sight")).hasSize(1); // a screen with no camera on it shows nothing of the hall
+        assertThat(screen.lines("desk-out-of-sight"))
+                .hasSize(1); // a screen with no camera on it shows nothing of the hall
         assertThat(new Small(screen.text() + "cables: {V1: {from: eye.out, to: view.in}}\n").lines("desk-out-of-sight"))
                 .isEmpty();
     }
@@ -394,13 +399,17 @@ class PeopleRulesTest {
     /** One that is not made for a rack wants somebody at it, wherever somebody has drawn it. */
     @Test
     void aDeskInTheRackOfAnotherRoomIsOutOfSight() {
-        Small racked = HALL.but("  places:", "    closet: {}\n  places:\n    rack: {room: closet, at: [1 m, 1 m, 0.2 m], rack: {units: 12}}")
+        Small racked = HALL.but(
+                        "  places:",
+                        "    closet: {}\n  places:\n    rack: {room: closet, at: [1 m, 1 m, 0.2 m], rack: {units: 12}}")
                 .but("desk: {model: desk, at: desk}", "desk: {model: desk, at: rack}");
         assertThat(racked.lines("desk-out-of-sight"))
                 .singleElement()
                 .asString()
                 .startsWith("note [place rack, equipment desk] desk stands in closet and all microphones are in hall");
-        assertThat(racked.but("kind: mixer", "rack: 3 U\n                kind: mixer".replace("                ", "    "))
+        assertThat(racked.but(
+                                "kind: mixer",
+                                "rack: 3 U\n                kind: mixer".replace("                ", "    "))
                         .lines("desk-out-of-sight"))
                 .isEmpty();
         assertThat(racked.but("rack: {room: closet", "rack: {room: hall").lines("desk-out-of-sight"))
