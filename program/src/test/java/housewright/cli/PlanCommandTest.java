@@ -111,7 +111,7 @@ class PlanCommandTest {
                 print-labels: {state: done}
                 copy-old-desk: {state: done, from: 2027-05-08 09:00, to: 2027-05-08 09:35}
                 receive-desk: {state: begun, from: 2027-05-08 09:35, people: [lead], left: 15 min}
-                replug-C2: {state: blocked, until: 2027-05-08 12:00, why: The key is not there}
+                replug-at-hall-later: {state: blocked, until: 2027-05-08 11:00, why: The key is not there}
                 """);
         Terminal.Ran ran = Terminal.plain()
                 .run(

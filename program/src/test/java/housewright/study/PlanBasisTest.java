@@ -63,15 +63,15 @@ class PlanBasisTest {
             assertThat(begun.left())
                     .isEqualTo(basis.job().task("strike-old-desk").length().planned(5) - 5);
         });
-        assertThat(log.blocked()).containsExactly(Map.entry("replug-C2", nine + 180));
+        assertThat(log.blocked()).containsExactly(Map.entry("replug-at-hall-later", nine + 120));
         assertThat(basis.assumed()).anyMatch(each -> each.contains("as long as planned"));
     }
 
     @Test
     void whatNobodyKnowsTheEndOfIsNeverPlanned() {
-        PlanBasis basis = basis(project("{state: blocked, until: 2027-05-08 12:00, why", "{state: blocked, why"));
+        PlanBasis basis = basis(project("{state: blocked, until: 2027-05-08 11:00, why", "{state: blocked, why"));
 
-        assertThat(basis.log().blocked()).containsEntry("replug-C2", Log.NEVER);
+        assertThat(basis.log().blocked()).containsEntry("replug-at-hall-later", Log.NEVER);
     }
 
     @Test
@@ -94,7 +94,7 @@ class PlanBasisTest {
         PlanBasis basis = basis(project("    mount-desk: {from", "    mount-gone: {from"));
 
         assertThat(basis.isAccepted()).isTrue();
-        assertThat(basis.accepted().byTask()).doesNotContainKey("mount-gone").containsKey("replug-C1");
+        assertThat(basis.accepted().byTask()).doesNotContainKey("mount-gone").containsKey("configure-desk");
         assertThat(basis.assumed()).anyMatch(each -> each.startsWith("1 task of the accepted plan"));
         assertThat(basis.request(Effort.quick(1, 1)).before()).isEqualTo(basis.accepted());
         assertThat(basis.anew(Effort.quick(1, 1)).before()).isNull();

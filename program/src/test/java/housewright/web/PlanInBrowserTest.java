@@ -127,7 +127,7 @@ class PlanInBrowserTest {
         tick(helper, log + "copy-old-desk", Map.of("state", "done"));
         tick(helper, log + "receive-desk", Map.of("state", "done"));
         tick(helper, log + "strike-old-desk", Map.of("state", "begun"));
-        tick(helper, log + "replug-C2", Map.of("state", "blocked", "why", "no key", "until", "2027-05-08T12:00"));
+        tick(helper, log + "replug-at-hall-later", Map.of("state", "blocked", "why", "no key", "until", "2027-05-08T11:00"));
     }
 
     private void tick(Visitor visitor, String path, Map<String, String> fields) {
@@ -139,16 +139,16 @@ class PlanInBrowserTest {
     @Test
     void aPlanIsSearchedForWithVisibleProgressAcceptedAndUndone() {
         go("/plan");
-        assertThat(page.locator("h1")).containsText("All 17 tasks are done by");
+        assertThat(page.locator("h1")).containsText("All 13 tasks are done by");
         page.locator("#seconds").selectOption("10");
         page.locator("input[name=anew]").check();
         press("Plan again");
         assertThat(page.locator("#search")).containsText("Searching");
-        assertThat(page.locator("h1")).containsText("Found, and not accepted yet: all 17 tasks");
+        assertThat(page.locator("h1")).containsText("Found, and not accepted yet: all 13 tasks");
         assertThat(page.locator(".plan-facts")).containsText("ready Sat 8 May");
         press("Accept this plan");
         assertThat(page.locator(".notice")).containsText("Accepted the plan");
-        assertThat(page.locator("h1")).containsText("All 17 tasks are done by");
+        assertThat(page.locator("h1")).containsText("All 13 tasks are done by");
         long accepted = hall.job().now().revision();
         page.locator(".notice button:has-text(\"Undo\")").click();
         assertThat(page.locator(".notice")).containsText("Undone");
@@ -168,7 +168,7 @@ class PlanInBrowserTest {
         }
         assertThat(page.locator("h1")).containsText("Found");
         press("Discard");
-        assertThat(page.locator("h1")).containsText("All 17 tasks");
+        assertThat(page.locator("h1")).containsText("All 13 tasks");
     }
 
     @Test
@@ -180,7 +180,7 @@ class PlanInBrowserTest {
         press("Plan again");
         assertThat(page.locator("h1")).containsText("Found");
         assertThat(page.locator("#moves-title")).containsText("moved");
-        assertThat(page.locator("table:below(#moves-title)").first()).containsText("12:00");
+        assertThat(page.locator("table:below(#moves-title)").first()).containsText("11:00");
         assertThat(page.locator(".chart .ghost").first()).isVisible();
         assertThat(page.locator(".chart .done").first()).isVisible();
     }

@@ -48,14 +48,14 @@ class PlanPagesTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "/plan | All 17 tasks are done by",
+                "/plan | All 13 tasks are done by",
                 "/plan/events | whole",
                 "/call | needed",
                 "/call?person=visitor&day=2027-05-08 | visitor, Sat 8 May 2027: needed 10:00",
                 "/now?person=visitor | visitor can begin",
                 "/orders | Supplier A",
-                "/work | 17 tasks lead from today to the target",
-                "/work?kind=prove&words=foyer | prove-speech-to-foyer",
+                "/work | 13 tasks lead from today to the target",
+                "/work?kind=prove&words=foyer | prove-at-foyer-audio",
                 "/work/mount-desk | Set up desk",
                 "/calendar/lead | BEGIN:VCALENDAR",
                 "/ | planned tasks done",
@@ -130,11 +130,11 @@ class PlanPagesTest {
             }
             lead.post(at + "/log/strike-old-desk", revised(onTheDay, Map.of("state", "begun")));
             lead.post(
-                    at + "/log/replug-C2",
+                    at + "/log/replug-at-hall-later",
                     revised(
                             onTheDay,
-                            Map.of("state", "blocked", "why", "no key", "until", "2027-05-08T12:00")));
-            assertThat(lead.get(at + "/plan").body()).contains("does not hold any more").contains("replug-C2 is blocked when it begins");
+                            Map.of("state", "blocked", "why", "no key", "until", "2027-05-08T11:00")));
+            assertThat(lead.get(at + "/plan").body()).contains("does not hold any more").contains("replug-at-hall-later is blocked when it begins");
             lead.post(at + "/plan/search", Map.of("seconds", "3"));
             Solve solve = onTheDay.server.common().solves().find(onTheDay.job().id()).orElseThrow();
             while (solve.state() == Solve.State.RUNNING) {
@@ -143,10 +143,10 @@ class PlanPagesTest {
             String found = lead.get(at + "/plan").body();
             assertThat(onTheDay.faults()).isEmpty();
             assertThat(found)
-                    .contains("Found, and not accepted yet: all 17 tasks")
+                    .contains("Found, and not accepted yet: all 13 tasks")
                     .contains("tasks moved")
                     .contains("class=\"ghost\"")
-                    .contains("is blocked until Sat 8 May 12:00");
+                    .contains("is blocked until Sat 8 May 11:00");
         }
     }
 

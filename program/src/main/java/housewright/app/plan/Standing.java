@@ -29,14 +29,14 @@ import org.jspecify.annotations.Nullable;
  * @param now the moment
  * @param plan null where none is accepted
  * @param unticked tasks that were to be begun by now and are in no log, by id
- * @param broken what cannot be done as the plan has it any more, by task
+ * @param broken what cannot be done as the plan has it any more, in sentences
  */
 public record Standing(
         PlanBasis basis,
         LocalDateTime now,
         @Nullable Plan plan,
         Set<String> unticked,
-        List<Breach> broken) {
+        List<String> broken) {
     private static final int DRAWS = 400;
     private static final Effort NONE = Effort.quick(1, 1);
 
@@ -59,8 +59,9 @@ public record Standing(
                 .filter(breach -> breach.rule().equals("past"))
                 .map(Breach::task)
                 .collect(Collectors.toSet());
-        List<Breach> broken = verdict.breaches().stream()
+        List<String> broken = verdict.breaches().stream()
                 .filter(breach -> !unticked.contains(breach.task()))
+                .map(breach -> breach.says() + ".")
                 .toList();
         Plan plan = Planning.standing(request, schedule);
         return new Standing(basis, now, plan, unticked, broken);

@@ -161,7 +161,7 @@ public record PlanPage(
                         + String.join(", ", standing.unticked().stream().limit(6).toList())
                         + (standing.unticked().size() > 6 ? " …" : "") + ".");
             }
-            standing.broken().forEach(breach -> troubles.add(breach.says() + "."));
+            troubles.addAll(standing.broken());
         }
         troubles.addAll(plan.missed());
         return new PlanPage(
