@@ -66,7 +66,17 @@ final class Ladder {
 
     /** Above the line: these may read the clock, use threads and read what is packed with the program, such as fonts. */
     private static final Set<String> ABOVE_THE_LINE = Set.of(
-            "app", "app.packet", "app.paper", "app.plan", "app.table", "store.sqlite", "cli", "library", "main", "paper.pdf", "web");
+            "app",
+            "app.packet",
+            "app.paper",
+            "app.plan",
+            "app.table",
+            "store.sqlite",
+            "cli",
+            "library",
+            "main",
+            "paper.pdf",
+            "web");
 
     /** These may touch the file system; {@code library} reads only what is packed with the program. */
     private static final Set<String> USES_FILES = Set.of("app", "app.paper", "app.plan", "store.sqlite", "cli", "main");
@@ -154,8 +164,24 @@ final class Ladder {
         rung(
                 "paper",
                 List.of(
-                        "unit", "model", "finding", "signal", "cable", "sound", "picture", "network", "light", "power",
-                        "room", "operation", "plan", "work", "order", "study", "drawing", "card"),
+                        "unit",
+                        "model",
+                        "finding",
+                        "signal",
+                        "cable",
+                        "sound",
+                        "picture",
+                        "network",
+                        "light",
+                        "power",
+                        "room",
+                        "operation",
+                        "plan",
+                        "work",
+                        "order",
+                        "study",
+                        "drawing",
+                        "card"),
                 "com.google.zxing..");
         rung("paper.html", List.of("paper"));
         rung(

@@ -216,7 +216,8 @@ public final class OpenProject {
                         ChangeText.write(Change.between(after, before.project())));
                 switch (store.append(id, before.revision(), revision, () -> ProjectWriter.json(after))) {
                     case Appended.Done done -> {
-                        Now kept = new Now(done.revision(), after, before.study().after(after));
+                        Now kept =
+                                new Now(done.revision(), after, before.study().after(after));
                         now = kept;
                         watchers.forEach(watcher -> watcher.kept(before, kept, revision));
                         return new Outcome.Accepted(before, kept, done.revision());

@@ -71,7 +71,8 @@ public record Card(
                         .mapToInt(row -> row.get(column).length())
                         .max()
                         .orElse(0);
-                widths.add((int) Math.round(6 + 4 * Math.sqrt(Math.max(heads.get(i).length(), longest))));
+                widths.add((int) Math.round(
+                        6 + 4 * Math.sqrt(Math.max(heads.get(i).length(), longest))));
             }
             return new Lookup(title, heads, widths, rows);
         }
@@ -84,10 +85,7 @@ public record Card(
      * @param role in the project's words; null where it says none
      * @param about such as "sound" or "a breaker"
      */
-    public record Call(
-            @Nullable String person,
-            @Nullable String role,
-            String about) {
+    public record Call(@Nullable String person, @Nullable String role, String about) {
         /** Empty where nobody is known. */
         public String said() {
             return person == null ? "" : role == null ? person : person + " (" + role + ")";

@@ -69,7 +69,14 @@ final class Dealing {
                 for (List<List<String>> rows : parted(table.rows(), count)) {
                     Lookup part = new Lookup(table.title(), table.heads(), table.widths(), rows);
                     tried.add(new Card(
-                            draft.id(), draft.title(), null, List.of(), List.of(), List.of(part), List.of(), List.of(),
+                            draft.id(),
+                            draft.title(),
+                            null,
+                            List.of(),
+                            List.of(),
+                            List.of(part),
+                            List.of(),
+                            List.of(),
                             List.of()));
                 }
                 if (count >= table.rows().size() || tried.stream().allMatch(page -> height(page) <= PAGE)) {
@@ -125,7 +132,8 @@ final class Dealing {
             height += lines(String.join(" ", card.cautions()), 94) * 4.7 + 6;
         }
         height += card.calls().size() * 6.8;
-        return height + (card.toFillIn().isEmpty() && Names.unknown(card.calls()).isEmpty() ? 0 : 12.6);
+        return height
+                + (card.toFillIn().isEmpty() && Names.unknown(card.calls()).isEmpty() ? 0 : 12.6);
     }
 
     private static double height(Lookup table) {

@@ -35,23 +35,22 @@ final class Names {
 
     /** With what it is, in a word, and as it stands on its label: the screen “view”. */
     String told(String id) {
-        String what =
-                switch (kind(id)) {
-                    case MICROPHONE -> "the mic ";
-                    case RADIO_TRANSMITTER -> "the radio mic ";
-                    case RADIO_RECEIVER -> "the radio pack ";
-                    case MIXER -> "the sound desk ";
-                    case VISION_MIXER -> "the picture desk ";
-                    case AMPLIFIER -> "the amp ";
-                    case LOUDSPEAKER -> "the speaker ";
-                    case COMPUTER -> "the computer ";
-                    case PROGRAM -> "the program ";
-                    case RECORDER -> "the recorder ";
-                    case DISPLAY -> "the screen ";
-                    case PROJECTOR -> "the projector ";
-                    case POWER_DISTRIBUTOR -> "the power strip ";
-                    default -> "";
-                };
+        String what = switch (kind(id)) {
+            case MICROPHONE -> "the mic ";
+            case RADIO_TRANSMITTER -> "the radio mic ";
+            case RADIO_RECEIVER -> "the radio pack ";
+            case MIXER -> "the sound desk ";
+            case VISION_MIXER -> "the picture desk ";
+            case AMPLIFIER -> "the amp ";
+            case LOUDSPEAKER -> "the speaker ";
+            case COMPUTER -> "the computer ";
+            case PROGRAM -> "the program ";
+            case RECORDER -> "the recorder ";
+            case DISPLAY -> "the screen ";
+            case PROJECTOR -> "the projector ";
+            case POWER_DISTRIBUTOR -> "the power strip ";
+            default -> "";
+        };
         return what + "“" + thing(id) + "”";
     }
 
@@ -83,7 +82,9 @@ final class Names {
         String host = present.equipment().partOf() != null
                 ? present.equipment().partOf()
                 : present.equipment().runsOn();
-        return present.equipment().at() != null || host == null ? present.equipment().at() : at(host, deep + 1);
+        return present.equipment().at() != null || host == null
+                ? present.equipment().at()
+                : at(host, deep + 1);
     }
 
     /** Its room, else its place; null where nobody has said. */
@@ -99,8 +100,7 @@ final class Names {
             return false;
         }
         Room room = project.venue().rooms().get(String.valueOf(place.room()));
-        double floor =
-                room == null || room.floor() == null ? 0 : room.floor().metres();
+        double floor = room == null || room.floor() == null ? 0 : room.floor().metres();
         return place.at().z().metres() - floor > REACH;
     }
 
@@ -126,7 +126,8 @@ final class Names {
     List<Card.Call> calls(String skill, String about) {
         List<Card.Call> calls = project.people().values().stream()
                 .filter(person -> person.skills().contains(skill))
-                .sorted(Comparator.comparingInt((Person person) -> person.skills().size()))
+                .sorted(Comparator.comparingInt(
+                        (Person person) -> person.skills().size()))
                 .limit(2)
                 .map(person -> new Card.Call(Words.said(person.id()), person.role(), about))
                 .toList();
@@ -137,7 +138,8 @@ final class Names {
     List<Card.Call> callsAndMains(List<Card.Call> others) {
         List<Card.Call> calls = new ArrayList<>(others);
         Card.Call mains = calls("mains", "a fuse or breaker").getFirst();
-        if (mains.person() == null || others.stream().noneMatch(each -> mains.person().equals(each.person()))) {
+        if (mains.person() == null
+                || others.stream().noneMatch(each -> mains.person().equals(each.person()))) {
             calls.add(mains);
         }
         return calls;

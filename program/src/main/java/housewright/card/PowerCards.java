@@ -85,8 +85,7 @@ final class PowerCards {
         if (ends && !up) {
             first.add("What is not on a card stays on. Leave it on.");
         }
-        List<Call> calls =
-                names.callsAndMains(names.calls("audio", "help").subList(0, 1));
+        List<Call> calls = names.callsAndMains(names.calls("audio", "help").subList(0, 1));
         return new Card(id, title, null, first, steps, List.of(), cautions(part), calls, toFillIn);
     }
 
@@ -108,53 +107,48 @@ final class PowerCards {
         Touch touch = step.touch();
         String name = names.told(touch.thing());
         Kind kind = names.kind(touch.thing());
-        String see =
-                switch (touch.how()) {
-                    case PROGRAM -> "Its window is open.";
-                    case BATTERY -> "Its light is on.";
-                    case MASTER -> "The lights of all it feeds are on.";
-                    case SWITCH, BUTTON ->
-                        switch (kind) {
-                            case COMPUTER -> "Its start page is up.";
-                            case DISPLAY -> "The screen lights up.";
-                            case PROJECTOR -> "After a while there is light on the wall.";
-                            default -> "Its light is on.";
-                        };
+        String see = switch (touch.how()) {
+            case PROGRAM -> "Its window is open.";
+            case BATTERY -> "Its light is on.";
+            case MASTER -> "The lights of all it feeds are on.";
+            case SWITCH, BUTTON ->
+                switch (kind) {
+                    case COMPUTER -> "Its start page is up.";
+                    case DISPLAY -> "The screen lights up.";
+                    case PROJECTOR -> "After a while there is light on the wall.";
+                    default -> "Its light is on.";
                 };
-        String act =
-                switch (touch.how()) {
-                    case PROGRAM -> "Open " + name + host(touch.thing()) + ".";
-                    case BATTERY -> batteries(touch.thing()) + " Switch it on.";
-                    case MASTER ->
-                        "Switch on " + name + ". Wait. It feeds " + some(step.wakes(), touch.thing()) + ".";
-                    case SWITCH, BUTTON -> "Switch on " + name + "." + high(touch.thing());
-                };
+        };
+        String act = switch (touch.how()) {
+            case PROGRAM -> "Open " + name + host(touch.thing()) + ".";
+            case BATTERY -> batteries(touch.thing()) + " Switch it on.";
+            case MASTER -> "Switch on " + name + ". Wait. It feeds " + some(step.wakes(), touch.thing()) + ".";
+            case SWITCH, BUTTON -> "Switch on " + name + "." + high(touch.thing());
+        };
         return step(touch, act, see, toFillIn);
     }
 
     private Step stopStep(Touch touch, List<String> toFillIn) {
         String name = names.told(touch.thing());
-        String act =
-                switch (touch.how()) {
-                    case PROGRAM -> "Save your work. Close " + name + host(touch.thing()) + ".";
-                    case BATTERY, MASTER -> "Switch off " + name + ".";
-                    case SWITCH, BUTTON ->
-                        switch (names.kind(touch.thing())) {
-                            case COMPUTER -> "Save your work. Shut down " + name + " from its menu. Pull no plug.";
-                            case RECORDER -> "Stop " + name + ". Then shut it down. Pull no plug.";
-                            case PROJECTOR ->
-                                "Switch off " + name + "." + high(touch.thing()) + " Leave its plug in: it must cool.";
-                            default -> "Switch off " + name + "." + high(touch.thing());
-                        };
-                };
-        String see =
+        String act = switch (touch.how()) {
+            case PROGRAM -> "Save your work. Close " + name + host(touch.thing()) + ".";
+            case BATTERY, MASTER -> "Switch off " + name + ".";
+            case SWITCH, BUTTON ->
                 switch (names.kind(touch.thing())) {
-                    case COMPUTER -> "It is dark and still.";
-                    case PROJECTOR -> "Its fan stops after a while.";
-                    case DISPLAY -> "The screen is dark.";
-                    case PROGRAM -> "Its window is gone.";
-                    default -> "Its light is out.";
+                    case COMPUTER -> "Save your work. Shut down " + name + " from its menu. Pull no plug.";
+                    case RECORDER -> "Stop " + name + ". Then shut it down. Pull no plug.";
+                    case PROJECTOR ->
+                        "Switch off " + name + "." + high(touch.thing()) + " Leave its plug in: it must cool.";
+                    default -> "Switch off " + name + "." + high(touch.thing());
                 };
+        };
+        String see = switch (names.kind(touch.thing())) {
+            case COMPUTER -> "It is dark and still.";
+            case PROJECTOR -> "Its fan stops after a while.";
+            case DISPLAY -> "The screen is dark.";
+            case PROGRAM -> "Its window is gone.";
+            default -> "Its light is out.";
+        };
         return step(touch, act, see, toFillIn);
     }
 
@@ -164,9 +158,7 @@ final class PowerCards {
         if (where == null) {
             toFillIn.add("where " + name + " is");
         }
-        String blank = touch.how() == How.PROGRAM
-                ? null
-                : names.isHigh(touch.thing()) ? "Its remote" : "Its switch";
+        String blank = touch.how() == How.PROGRAM ? null : names.isHigh(touch.thing()) ? "Its remote" : "Its switch";
         if (blank != null) {
             toFillIn.add("where the " + (names.isHigh(touch.thing()) ? "remote or switch" : "switch") + " of " + name
                     + " is");
@@ -200,10 +192,13 @@ final class PowerCards {
     private static String some(Set<String> wakes, String master) {
         Set<String> others = new LinkedHashSet<>(wakes);
         others.remove(master);
-        List<String> said = others.stream().map(each -> "“" + Names.thing(each) + "”").toList();
+        List<String> said =
+                others.stream().map(each -> "“" + Names.thing(each) + "”").toList();
         return said.isEmpty()
                 ? "what is plugged into it"
-                : said.size() <= 6 ? Names.list(said) : Names.list(said.subList(0, 5)) + " and " + (said.size() - 5) + " more";
+                : said.size() <= 6
+                        ? Names.list(said)
+                        : Names.list(said.subList(0, 5)) + " and " + (said.size() - 5) + " more";
     }
 
     /** The button that calls the first light there is, or takes all away. */
@@ -211,8 +206,7 @@ final class PowerCards {
         for (Control control : study.project().controls().values()) {
             Look look = look(control);
             Ref press = control.press();
-            boolean isDark = look != null
-                    && look.levels().values().stream().allMatch(level -> level.base() == 0);
+            boolean isDark = look != null && look.levels().values().stream().allMatch(level -> level.base() == 0);
             if (look != null && press != null && isDark == dark) {
                 String where = names.where(press.thing());
                 return List.of(new Step(

@@ -83,7 +83,8 @@ final class RunCards {
                 new Step(null, "Is it too loud for you? Then it is too loud for others. Turn it down.", null, null));
         List<String> heads = List.of("Channel", "What", "Where", "Plug or batteries");
         List<String> first = List.of("One of you stays at " + names.told(desk) + " all the time.");
-        return withTable(desk, first, steps, "What is on which channel", heads, sorted, List.of(Texts.EARS), Trouble.SOUND);
+        return withTable(
+                desk, first, steps, "What is on which channel", heads, sorted, List.of(Texts.EARS), Trouble.SOUND);
     }
 
     /** Channels to which something comes that no feed begins at, such as a second microphone of the drums. */
@@ -91,10 +92,19 @@ final class RunCards {
         Set<String> channels = new LinkedHashSet<>();
         study.sound().patched().stream()
                 .filter(each -> each.device().equals(desk))
-                .filter(each -> study.sound().findShape(desk).orElseThrow().points().contains(each.to().name()))
-                .filter(each -> !study.sound().findShape(desk).orElseThrow().points().contains(each.from().name()))
+                .filter(each -> study.sound()
+                        .findShape(desk)
+                        .orElseThrow()
+                        .points()
+                        .contains(each.to().name()))
+                .filter(each -> !study.sound()
+                        .findShape(desk)
+                        .orElseThrow()
+                        .points()
+                        .contains(each.from().name()))
                 .forEach(each -> channels.add(each.to().name()));
-        channels.removeIf(channel -> rows.values().stream().anyMatch(row -> row.getFirst().equals(Words.said(channel))));
+        channels.removeIf(
+                channel -> rows.values().stream().anyMatch(row -> row.getFirst().equals(Words.said(channel))));
         for (Present thing : study.supplies().things().values()) {
             if (channels.isEmpty() || !isSource(thing)) {
                 continue;
@@ -131,8 +141,7 @@ final class RunCards {
             if (!desk.equals(way.desk()) || way.before().isEmpty()) {
                 continue;
             }
-            String input =
-                    Words.said(way.before().getLast().to().spot().name());
+            String input = Words.said(way.before().getLast().to().spot().name());
             inputs.putIfAbsent(
                     input + " " + way.source(),
                     List.of(input, Names.thing(way.source()), where(way.source()), link(way.before())));
@@ -156,8 +165,7 @@ final class RunCards {
                 "Choose a picture for " + bus + ". It goes to " + Names.list(ends) + ".",
                 "The picture is there.",
                 "Its buttons")));
-        steps.add(new Step(
-                null, "Show nobody who does not want to be seen. Ask first.", null, null));
+        steps.add(new Step(null, "Show nobody who does not want to be seen. Ask first.", null, null));
         List<String> heads = List.of("Input", "What", "Where", "Plug");
         List<String> first = List.of("One of you stays at " + names.told(desk) + " all the time.");
         return withTable(
@@ -235,7 +243,12 @@ final class RunCards {
                     ? "The light “" + Words.said(control.calls()) + "” comes on"
                     : control.does() == null
                             ? null
-                            : Words.said(control.does().thing()) + " starts " + Words.said(control.does().addresses().getFirst().spot().name());
+                            : Words.said(control.does().thing()) + " starts "
+                                    + Words.said(control.does()
+                                            .addresses()
+                                            .getFirst()
+                                            .spot()
+                                            .name());
             if (control.calls() != null && press != null) {
                 panels.add(press.thing());
                 byLook.computeIfAbsent(Words.said(control.calls()), key -> new LinkedHashMap<>())
@@ -250,7 +263,8 @@ final class RunCards {
             return List.of();
         }
         List<String> heads = new ArrayList<>(List.of("Light"));
-        panels.forEach(panel -> heads.add(Names.thing(panel) + (where(panel).isEmpty() ? "" : " (" + where(panel) + ")")));
+        panels.forEach(
+                panel -> heads.add(Names.thing(panel) + (where(panel).isEmpty() ? "" : " (" + where(panel) + ")")));
         List<List<String>> rows = new ArrayList<>();
         byLook.forEach((look, buttons) -> {
             List<String> row = new ArrayList<>(List.of(look));
@@ -258,7 +272,11 @@ final class RunCards {
             rows.add(row);
         });
         List<Step> steps = List.of(
-                new Step(null, "Find the light you want in the table. Press its button once.", "The light fades over.", null),
+                new Step(
+                        null,
+                        "Find the light you want in the table. Press its button once.",
+                        "The light fades over.",
+                        null),
                 new Step(null, "Wait until it has come. Do not press twice.", null, null));
         List<String> first = new ArrayList<>(byItself);
         return Dealing.cards(List.of(new Card(
@@ -286,7 +304,10 @@ final class RunCards {
     private static String padded(@Nullable String name) {
         StringBuilder padded = new StringBuilder();
         for (String piece : String.valueOf(name).split("(?<=\\D)(?=\\d)|(?<=\\d)(?=\\D)", -1)) {
-            padded.append(piece.isEmpty() || !Character.isDigit(piece.charAt(0)) ? piece : "0".repeat(Math.max(0, 6 - piece.length())) + piece);
+            padded.append(
+                    piece.isEmpty() || !Character.isDigit(piece.charAt(0))
+                            ? piece
+                            : "0".repeat(Math.max(0, 6 - piece.length())) + piece);
         }
         return padded.toString();
     }

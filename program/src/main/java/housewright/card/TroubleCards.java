@@ -42,7 +42,8 @@ final class TroubleCards {
             List<OneWay> open = all.stream()
                     .filter(way -> IN_THE_OPEN.contains(names.kind(way.end())))
                     .toList();
-            List<OneWay> others = all.stream().filter(way -> !open.contains(way)).toList();
+            List<OneWay> others =
+                    all.stream().filter(way -> !open.contains(way)).toList();
             String title = trouble.title + Words.said(room);
             String id = trouble.id + "-" + room;
             if (!open.isEmpty()) {
@@ -82,7 +83,11 @@ final class TroubleCards {
                     plugs(some));
             rows.computeIfAbsent(fed, key -> new ArrayList<>()).add(Names.thing(end));
         });
-        String desk = all.stream().map(OneWay::desk).filter(each -> each != null).findFirst().orElse("");
+        String desk = all.stream()
+                .map(OneWay::desk)
+                .filter(each -> each != null)
+                .findFirst()
+                .orElse("");
         boolean sound = trouble == Trouble.SOUND;
         List<String> heads = new ArrayList<>(List.of(sound ? "Silent" : "Dark"));
         if (!sound) {
@@ -118,8 +123,8 @@ final class TroubleCards {
         boolean anyPlugs = rows.keySet().stream().anyMatch(fed -> !fed.plugs().isEmpty());
         steps.add(new Step(
                 null,
-                "Find what is " + (sound ? "silent" : "dark") + " in the table. Look at the lights of all that feeds it."
-                        + " Switch on what is off.",
+                "Find what is " + (sound ? "silent" : "dark")
+                        + " in the table. Look at the lights of all that feeds it." + " Switch on what is off.",
                 "All lights are on.",
                 null));
         if (anyPlugs) {
@@ -161,9 +166,7 @@ final class TroubleCards {
     private List<Step> soundSteps(String desk, String room, List<OneWay> all) {
         List<Step> steps = new ArrayList<>();
         boolean voices = all.stream().anyMatch(way -> names.kind(way.source()) == Kind.MICROPHONE);
-        String play = voices
-                ? "Let someone talk into a mic."
-                : "Play something on " + or(sources(all)) + ".";
+        String play = voices ? "Let someone talk into a mic." : "Play something on " + or(sources(all)) + ".";
         if (desk.isEmpty()) {
             steps.add(new Step(null, play + " Is it on? Is it turned up?", "Its light is on.", null));
         } else {
@@ -195,7 +198,10 @@ final class TroubleCards {
 
     private List<Step> pictureSteps(String desk, String room, List<OneWay> all, List<String> toFillIn) {
         List<Step> steps = new ArrayList<>();
-        List<String> ends = all.stream().map(way -> "“" + Names.thing(way.end()) + "”").distinct().toList();
+        List<String> ends = all.stream()
+                .map(way -> "“" + Names.thing(way.end()) + "”")
+                .distinct()
+                .toList();
         steps.add(new Step(
                 Words.said(room),
                 "Is " + or(ends) + " on? Press its input button until it shows the input in the table.",
@@ -218,8 +224,9 @@ final class TroubleCards {
         if (!desk.isEmpty()) {
             steps.add(new Step(
                     where(desk),
-                    "Choose the picture once more on " + names.told(desk) + ". Then try one more. If that one comes, look"
-                            + " up the first on the card “" + RunCards.title(desk) + "” and push in its plug.",
+                    "Choose the picture once more on " + names.told(desk)
+                            + ". Then try one more. If that one comes, look" + " up the first on the card “"
+                            + RunCards.title(desk) + "” and push in its plug.",
                     "The picture is there.",
                     null));
         }
@@ -263,7 +270,8 @@ final class TroubleCards {
         List<Address> inside = Ways.inside(way);
         List<Address> buses = trouble == Trouble.SOUND && !inside.isEmpty() ? inside.subList(1, inside.size()) : inside;
         return String.join(
-                " and ", buses.stream().map(each -> Words.said(each.spot().name())).toList());
+                " and ",
+                buses.stream().map(each -> Words.said(each.spot().name())).toList());
     }
 
     private Set<String> circuits(List<OneWay> all) {

@@ -142,7 +142,8 @@ final class Ways {
                 || study.supplies().find(thing).isPresent()
                 || names.kind(thing) == Kind.PERSONAL_MIXER
                 || isOnBattery(thing)
-                || study.networks().powered().stream().anyMatch(each -> each.thing().id().equals(thing));
+                || study.networks().powered().stream()
+                        .anyMatch(each -> each.thing().id().equals(thing));
     }
 
     /** It runs on batteries alone. */
@@ -171,7 +172,9 @@ final class Ways {
                 && lead.cable().terminated() != Termination.SITE
                 && !lead.joints().isEmpty()
                 && lead.joints().stream().allMatch(joint -> joint.plugs().size() == 2)
-                && lead.joints().stream().flatMap(joint -> joint.plugs().stream()).allMatch(this::isWithinReach);
+                && lead.joints().stream()
+                        .flatMap(joint -> joint.plugs().stream())
+                        .allMatch(this::isWithinReach);
     }
 
     private boolean isWithinReach(Plug plug) {

@@ -72,7 +72,9 @@ final class ImportText {
                         String.format(
                                 Locale.ROOT,
                                 "  %-2s %-22s %-14s ",
-                                FoundTable.letter(i), cut(theirs, 22), ours.isEmpty() ? "not taken" : ours),
+                                FoundTable.letter(i),
+                                cut(theirs, 22),
+                                ours.isEmpty() ? "not taken" : ours),
                         first);
             }
         }

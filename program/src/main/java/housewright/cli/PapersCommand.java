@@ -44,10 +44,14 @@ final class PapersCommand implements Callable<Integer> {
             names = "--only",
             paramLabel = "ID",
             split = ",",
-            description = "These papers alone, such as cable-schedule,order-list; others in the folder stay as they are.")
+            description =
+                    "These papers alone, such as cable-schedule,order-list; others in the folder stay as they are.")
     List<String> only = new ArrayList<>();
 
-    @Option(names = "--size", paramLabel = "SIZE", description = "Paper: a4 or letter; without it, by the project's rules.")
+    @Option(
+            names = "--size",
+            paramLabel = "SIZE",
+            description = "Paper: a4 or letter; without it, by the project's rules.")
     @Nullable
     String size;
 
@@ -61,7 +65,8 @@ final class PapersCommand implements Callable<Integer> {
     @Option(
             names = "--labels",
             paramLabel = "STOCK",
-            description = "What labels are printed on: a usual grid such as a4-44 or letter-30, a tape such as tape-12, or the measurements of your own in mm: 'a4 4x11 48.5x25.4 at 8x8.8 every 48.5x25.4', 'tape 12x70'.")
+            description =
+                    "What labels are printed on: a usual grid such as a4-44 or letter-30, a tape such as tape-12, or the measurements of your own in mm: 'a4 4x11 48.5x25.4 at 8x8.8 every 48.5x25.4', 'tape 12x70'.")
     @Nullable
     String labels;
 
@@ -74,7 +79,8 @@ final class PapersCommand implements Callable<Integer> {
     @Option(
             names = "--site",
             paramLabel = "URL",
-            description = "Address of the project's pages, such as http://192.168.1.20:8080/p/hall: codes on labels open the thing there; without it they say its name.")
+            description =
+                    "Address of the project's pages, such as http://192.168.1.20:8080/p/hall: codes on labels open the thing there; without it they say its name.")
     String site = "";
 
     @Option(names = "--list", description = "List the papers, for whom each is and what it answers; write nothing.")
@@ -104,7 +110,8 @@ final class PapersCommand implements Callable<Integer> {
             return desk.refuse("--size takes a4 or letter, but this is " + size + ".");
         }
         if (!site.isEmpty() && !site.matches("https?://[^\\s/]+(/\\S*)?")) {
-            return desk.refuse("--site takes an address such as http://192.168.1.20:8080/p/hall, but this is " + site + ".");
+            return desk.refuse(
+                    "--site takes an address such as http://192.168.1.20:8080/p/hall, but this is " + site + ".");
         }
         if (!list && out == null) {
             return desk.refuse("Name the folder to write into with --out DIR, or list the papers with --list.");
@@ -149,10 +156,15 @@ final class PapersCommand implements Callable<Integer> {
         }
         ZoneId zone = study.project().about().timeZone();
         LocalDate day = date == null ? LocalDate.now(zone == null ? ZoneId.systemDefault() : zone) : date;
-        Binder binder = new Binder(folder, paper, labelling, day.toString(), (what, step) -> desk.during(what, () -> {
-            step.run();
-            return true;
-        }));
+        Binder binder = new Binder(
+                folder,
+                paper,
+                labelling,
+                day.toString(),
+                (what, step) -> desk.during(what, () -> {
+                    step.run();
+                    return true;
+                }));
         return switch (binder.bind(study, papers)) {
             case Binding.NotBound not -> desk.refuse(not.why());
             case Binding.Bound bound -> {

@@ -61,7 +61,8 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--now",
             paramLabel = "TIME",
-            description = "Plan from then on, such as 2027-03-15T08:30, or 2027-03-15 for the beginning of that day; without it, from this moment.")
+            description =
+                    "Plan from then on, such as 2027-03-15T08:30, or 2027-03-15 for the beginning of that day; without it, from this moment.")
     @Nullable
     LocalDateTime now;
 
@@ -91,7 +92,8 @@ final class PlanCommand implements Callable<Integer> {
     @Option(
             names = "--log",
             paramLabel = "LOGFILE",
-            description = "What happened on site, written as the section log of a project file; without it, FILE's own.")
+            description =
+                    "What happened on site, written as the section log of a project file; without it, FILE's own.")
     @Nullable
     String log;
 
@@ -193,7 +195,8 @@ final class PlanCommand implements Callable<Integer> {
             }
             written.add("Calendars written into " + ics + ": " + String.join(", ", calendars.keySet()) + ".");
         }
-        List<Chance> chances = Likelihood.of(job, request.log(), plan.schedule(), request.effort().seed(), DRAWS);
+        List<Chance> chances = Likelihood.of(
+                job, request.log(), plan.schedule(), request.effort().seed(), DRAWS);
         if (json) {
             desk.print(PlanDocument.of(job, plan, chances, basis.assumed()));
         } else {

@@ -166,7 +166,9 @@ final class PlanText {
         page.blank()
                 .line(
                         Ink.STRONG,
-                        plan.moves().size() == 1 ? "Moved: one task" : "Moved: " + plan.moves().size() + " tasks");
+                        plan.moves().size() == 1
+                                ? "Moved: one task"
+                                : "Moved: " + plan.moves().size() + " tasks");
         for (Move move : plan.moves()) {
             Slot to = move.to();
             page.hanging(
@@ -178,8 +180,7 @@ final class PlanText {
     }
 
     private String when(Slot slot) {
-        return job.spoken(slot.start())
-                + (slot.people().isEmpty() ? "" : " by " + String.join(" and ", slot.people()));
+        return job.spoken(slot.start()) + (slot.people().isEmpty() ? "" : " by " + String.join(" and ", slot.people()));
     }
 
     /** What one person could begin now. */
@@ -204,8 +205,8 @@ final class PlanText {
             Task task = job.task(each.task());
             page.hanging(
                     "- ",
-                    task.title() + ", " + task.length().planned(job.tick()) + " min. " + each.says() + " ["
-                            + task.id() + "]");
+                    task.title() + ", " + task.length().planned(job.tick()) + " min. " + each.says() + " [" + task.id()
+                            + "]");
         }
         if (!basis.isAccepted()) {
             page.blank().wrapped("No plan is accepted yet: what is to wait for an event is taken from a quick one.");

@@ -11,8 +11,7 @@ final class Said {
     private Said() {}
 
     static CommandLine read(CommandLine commands) {
-        return commands
-                .registerConverter(LocalDateTime.class, Said::time)
+        return commands.registerConverter(LocalDateTime.class, Said::time)
                 .registerConverter(LocalDate.class, Said::day)
                 .registerConverter(Double.TYPE, Said::number)
                 .registerConverter(Long.class, Said::whole);
@@ -27,7 +26,8 @@ final class Said {
                     : LocalDateTime.parse(said.replaceFirst(" +", "T"));
         } catch (DateTimeParseException e) {
             throw new TypeConversionException(
-                    "'" + text + "' is no time. Write year, month, day, hour and minute, such as 2027-03-15T08:30, or a day alone for its beginning.");
+                    "'" + text
+                            + "' is no time. Write year, month, day, hour and minute, such as 2027-03-15T08:30, or a day alone for its beginning.");
         }
     }
 
@@ -35,7 +35,8 @@ final class Said {
         try {
             return LocalDate.parse(text.strip());
         } catch (DateTimeParseException e) {
-            throw new TypeConversionException("'" + text + "' is no day. Write year, month and day, such as 2027-03-15.");
+            throw new TypeConversionException(
+                    "'" + text + "' is no day. Write year, month and day, such as 2027-03-15.");
         }
     }
 

@@ -49,8 +49,7 @@ public final class LogReader {
                 && mapping.entries().getFirst().key().text().equals(LOG)) {
             return mapping;
         }
-        return new Mapping(
-                List.of(new Entry(new Scalar(LOG, Look.TEXT), root)), Layout.SECTION, root.span());
+        return new Mapping(List.of(new Entry(new Scalar(LOG, Look.TEXT), root)), Layout.SECTION, root.span());
     }
 
     private static Project with(Project project, Map<String, LogEntry> log) {

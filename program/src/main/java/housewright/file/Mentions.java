@@ -234,12 +234,11 @@ public final class Mentions {
         TaskKind.Named named = TaskKind.find(task).orElse(null);
         TaskKind.Where where = named == null
                 ? null
-                : named.where((in, id) -> Sections.of(project, in).containsKey(id)).orElse(null);
+                : named.where((in, id) -> Sections.of(project, in).containsKey(id))
+                        .orElse(null);
         if (named != null && where != null && section.equals(where.section())) {
             String name = renaming.of(where.id());
-            return where.id().equals(name)
-                    ? null
-                    : name == null ? List.of() : List.of(named.renamed(where, name));
+            return where.id().equals(name) ? null : name == null ? List.of() : List.of(named.renamed(where, name));
         }
         if (named == null
                 || !section.equals(named.kind().section())

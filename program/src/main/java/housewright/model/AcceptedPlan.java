@@ -8,12 +8,13 @@ import org.jspecify.annotations.Nullable;
 public record AcceptedPlan(
         @Doc("When it was accepted") @Nullable LocalDateTime made,
 
-        @Doc("The seed it was found with, where it can be found again")
-        @Nullable
+        @Doc("The seed it was found with, where it can be found again") @Nullable
         Integer seed,
 
         @Doc("Who does what when, by the ids of the tasks") Map<String, PlannedTask> times,
-        @Doc("What every plan is held to, by the ids of the tasks") Map<String, Pin> pins) {
+
+        @Doc("What every plan is held to, by the ids of the tasks")
+        Map<String, Pin> pins) {
     /** No plan yet, and no pins. */
     public static final AcceptedPlan NONE = new AcceptedPlan(null, null, Map.of(), Map.of());
 

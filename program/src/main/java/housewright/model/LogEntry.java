@@ -15,8 +15,7 @@ public record LogEntry(
         @Doc("What is left of a task begun") @Nullable TimeSpan left,
         @Doc("Why it is late or blocked") @Nullable String why,
 
-        @Doc("Until when it is blocked, or when it comes; nobody knows where this is left out")
-        @Nullable
+        @Doc("Until when it is blocked, or when it comes; nobody knows where this is left out") @Nullable
         LocalDateTime until,
 
         Remarks remarks) {

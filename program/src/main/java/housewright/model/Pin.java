@@ -6,10 +6,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What somebody wants of a task in every plan: who is at it, when it begins, or both. */
 public record Pin(
-        String id,
-        @Doc("When it begins") @Nullable LocalDateTime from,
-        List<String> people,
-        Remarks remarks) {
+        String id, @Doc("When it begins") @Nullable LocalDateTime from, List<String> people, Remarks remarks) {
     public Pin {
         people = List.copyOf(people);
     }

@@ -9,7 +9,10 @@ public record PlannedTask(
         String id,
         LocalDateTime from,
         @Doc("End of its first stretch") LocalDateTime to,
-        @Doc("Further stretches, where it is laid down and taken up again") List<Stretch> then,
+
+        @Doc("Further stretches, where it is laid down and taken up again")
+        List<Stretch> then,
+
         List<String> people,
         List<String> hires) {
     public PlannedTask {

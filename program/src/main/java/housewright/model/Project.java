@@ -53,7 +53,8 @@ public record Project(
         @Doc("The plan that holds, and what every plan is held to") @Nullable
         AcceptedPlan plan,
 
-        @Doc("What happened on site, by the ids of tasks and orders") Map<String, LogEntry> log,
+        @Doc("What happened on site, by the ids of tasks and orders")
+        Map<String, LogEntry> log,
 
         @Doc("Rules switched off for a subject, with the reason")
         List<Exemption> exempt) {

@@ -65,8 +65,7 @@ final class Ordering {
     }
 
     private boolean leads(int from, int to, Set<Integer> seen) {
-        return from == to
-                || (seen.add(from) && later.get(from).stream().anyMatch(next -> leads(next, to, seen)));
+        return from == to || (seen.add(from) && later.get(from).stream().anyMatch(next -> leads(next, to, seen)));
     }
 
     private List<Step> inOrder() {

@@ -114,15 +114,16 @@ final class AsBuilt extends Titled {
 
     private Sheet contents() {
         List<Row> rows = new ArrayList<>();
-        SET.forEach(paper -> rows.add(
-                new Row(paper.id(), List.of(Cell.of(paper.title()), Cell.of(paper.question()), Cell.BOX))));
+        SET.forEach(paper ->
+                rows.add(new Row(paper.id(), List.of(Cell.of(paper.title()), Cell.of(paper.question()), Cell.BOX))));
         return Sheet.upright(
                 "as-built",
                 "What the set holds",
                 recipient(),
                 List.of(
-                        new Block.Text("The as-built set is this register with the papers below, all of the state after the "
-                                + "work. What differs in the room is written into them in red and goes back into the project."),
+                        new Block.Text(
+                                "The as-built set is this register with the papers below, all of the state after the "
+                                        + "work. What differs in the room is written into them in red and goes back into the project."),
                         Cautions.MAINS,
                         new Block.Table(
                                 "set",
@@ -158,8 +159,8 @@ final class AsBuilt extends Titled {
     }
 
     private static Row cable(Lead lead, @Nullable LogEntry test, Say say) {
-        boolean measured = lead.cable().remarks().known() == Known.MEASURED
-                && lead.cable().length() != null;
+        boolean measured =
+                lead.cable().remarks().known() == Known.MEASURED && lead.cable().length() != null;
         return new Row(
                 lead.id(),
                 List.of(
@@ -167,7 +168,8 @@ final class AsBuilt extends Titled {
                         Cell.orBlank(lead.cable().type()),
                         say.length(lead.span()),
                         measured ? say.length(lead.span()) : Cell.BLANK,
-                        Cell.orBlank(lead.cable().tested() != null ? lead.cable().tested() : tested(test)),
+                        Cell.orBlank(
+                                lead.cable().tested() != null ? lead.cable().tested() : tested(test)),
                         Cell.of(known(lead.cable().remarks()))));
     }
 
@@ -195,7 +197,8 @@ final class AsBuilt extends Titled {
         List<Row> rows = new ArrayList<>();
         for (LogEntry entry : study.project().log().values()) {
             if (entry.remarks().note() != null) {
-                String title = study.work().find(entry.id()).map(WorkTask::title).orElse(entry.id());
+                String title =
+                        study.work().find(entry.id()).map(WorkTask::title).orElse(entry.id());
                 rows.add(Row.of(
                         entry.id(),
                         title,

@@ -39,7 +39,9 @@ final class BudgetSheet extends Titled {
         if (!costs.unpriced().isEmpty()) {
             blocks.add(new Block.Heading("Without a price, and left out of the sums"));
             List<String> names = new ArrayList<>();
-            costs.unpriced().forEach(id -> names.add(orders.find(id).map(OrderLine::name).orElse(id)));
+            costs.unpriced()
+                    .forEach(
+                            id -> names.add(orders.find(id).map(OrderLine::name).orElse(id)));
             blocks.add(new Block.Text(String.join("; ", names) + "."));
         }
         if (!costs.assumed().isEmpty()) {
@@ -49,8 +51,10 @@ final class BudgetSheet extends Titled {
         blocks.add(new Block.Heading("By supplier"));
         List<Row> suppliers = new ArrayList<>();
         orders.bySupplier().forEach((supplier, lines) -> {
-            BigDecimal sum =
-                    lines.stream().map(OrderLine::price).filter(Objects::nonNull).reduce(BigDecimal.ZERO, BigDecimal::add);
+            BigDecimal sum = lines.stream()
+                    .map(OrderLine::price)
+                    .filter(Objects::nonNull)
+                    .reduce(BigDecimal.ZERO, BigDecimal::add);
             suppliers.add(Row.of(
                     supplier.isEmpty() ? "none" : supplier,
                     supplier.isEmpty() ? "No supplier chosen" : supplier,

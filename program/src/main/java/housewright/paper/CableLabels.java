@@ -58,7 +58,10 @@ final class CableLabels implements Paper {
     }
 
     private static LabelPages.Said end(
-            Lead lead, Function<Joint, @Nullable Plug> here, Function<Joint, @Nullable Plug> there, PaperOptions options) {
+            Lead lead,
+            Function<Joint, @Nullable Plug> here,
+            Function<Joint, @Nullable Plug> there,
+            PaperOptions options) {
         String label = lead.cable().label();
         List<String> lines = List.of(
                 lead.id() + (label == null ? "" : " " + label),

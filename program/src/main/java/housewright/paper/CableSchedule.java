@@ -106,7 +106,10 @@ final class CableSchedule extends Titled {
                         Say.connector(to),
                         Cell.of(Say.pathways(lead.pathways())),
                         say.length(lead.span()),
-                        Cell.orNone(cable.terminated() == null ? null : cable.terminated().word()),
+                        Cell.orNone(
+                                cable.terminated() == null
+                                        ? null
+                                        : cable.terminated().word()),
                         Cell.of(Say.life(life, cable.was() != null)),
                         cable.tested() == null ? Cell.BOX : Cell.of(cable.tested())));
     }

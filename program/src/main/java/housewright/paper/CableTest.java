@@ -28,8 +28,7 @@ record CableTest(String how, String expect) {
     private static final Set<Connector> XLR = EnumSet.of(Connector.XLR_3M, Connector.XLR_3F);
 
     static CableTest of(Study study, Lead lead, Say say) {
-        Set<Signal> signals = new LinkedHashSet<>(
-                study.cabling().signals().getOrDefault(lead.id(), Set.of()));
+        Set<Signal> signals = new LinkedHashSet<>(study.cabling().signals().getOrDefault(lead.id(), Set.of()));
         CableType type = lead.type();
         if (signals.isEmpty() && type != null && type.carries().size() == 1) {
             signals.addAll(type.carries());
@@ -39,33 +38,43 @@ record CableTest(String how, String expect) {
         }
         if (signals.contains(Signal.MAINS)) {
             return new CableTest(
-                    "By a licensed electrician, by local code.", "Earth through, insulation and polarity as the code has it");
+                    "By a licensed electrician, by local code.",
+                    "Earth through, insulation and polarity as the code has it");
         }
         Signal signal = signals.iterator().next();
         String ways = lead.joints().size() > 1 ? "Each of " + lead.joints().size() + " ways: " : "";
         return switch (signal) {
-            case ANALOG_AUDIO, AES3 -> new CableTest(
-                    "Cable tester, both ends out.", ways + (isXlr(lead)
-                            ? "1 to 1, 2 to 2, 3 to 3; no short, not crossed"
-                            : "hot to hot, cold to cold, screen through; no short"));
-            case SPEAKER -> new CableTest(
-                    "Amplifier off, both ends out. Ohmmeter at one end, the other end shorted; then plus to plus.",
-                    ways + loop(lead, say) + "; open without the short; + to +");
-            case STAGE_LINK, ETHERNET, HDBASET -> new CableTest(
-                    "Tester for twisted pairs: wire map and length; then plug in.",
-                    "1 to 8 straight" + (type != null && Boolean.TRUE.equals(type.screened()) ? ", screen through" : "")
-                            + length(lead, say) + "; " + link(signal, lead));
-            case SDI -> new CableTest(
-                    "Test picture in the house's format, five minutes.", picture(study, lead));
-            case HDMI -> new CableTest(
-                    "Picture and sound in the house's format, five minutes; move both plugs.",
-                    format(study) + ", no drop-out");
-            case DMX -> new CableTest(
-                    "Cable tester, both ends out; then one lamp at a time.",
-                    "1 to 1, 2 to 2, 3 to 3; no short; every lamp steady");
-            case USB, USB_AUDIO -> new CableTest("Plug in and look at the computer.", "It names the thing; all channels there");
+            case ANALOG_AUDIO, AES3 ->
+                new CableTest(
+                        "Cable tester, both ends out.",
+                        ways
+                                + (isXlr(lead)
+                                        ? "1 to 1, 2 to 2, 3 to 3; no short, not crossed"
+                                        : "hot to hot, cold to cold, screen through; no short"));
+            case SPEAKER ->
+                new CableTest(
+                        "Amplifier off, both ends out. Ohmmeter at one end, the other end shorted; then plus to plus.",
+                        ways + loop(lead, say) + "; open without the short; + to +");
+            case STAGE_LINK, ETHERNET, HDBASET ->
+                new CableTest(
+                        "Tester for twisted pairs: wire map and length; then plug in.",
+                        "1 to 8 straight"
+                                + (type != null && Boolean.TRUE.equals(type.screened()) ? ", screen through" : "")
+                                + length(lead, say) + "; " + link(signal, lead));
+            case SDI -> new CableTest("Test picture in the house's format, five minutes.", picture(study, lead));
+            case HDMI ->
+                new CableTest(
+                        "Picture and sound in the house's format, five minutes; move both plugs.",
+                        format(study) + ", no drop-out");
+            case DMX ->
+                new CableTest(
+                        "Cable tester, both ends out; then one lamp at a time.",
+                        "1 to 1, 2 to 2, 3 to 3; no short; every lamp steady");
+            case USB, USB_AUDIO ->
+                new CableTest("Plug in and look at the computer.", "It names the thing; all channels there");
             case RADIO -> new CableTest("Ohmmeter, both ends out.", "Centre through, screen through, no short");
-            case CONTACT, MIDI, SERIAL -> new CableTest("Press or send at one end.", "The other end answers, each time");
+            case CONTACT, MIDI, SERIAL ->
+                new CableTest("Press or send at one end.", "The other end answers, each time");
             case MAINS -> throw new IllegalStateException("said above");
         };
     }
@@ -83,11 +92,14 @@ record CableTest(String how, String expect) {
             return "low, and the same on every try";
         }
         double ohms = Losses.loopOhms(type.conductor(), lead.span().metres());
-        return "about " + Say.number(ohms, 2) + " ohm (" + say.lengthInWords(lead.span().metres()) + ", there and back)";
+        return "about " + Say.number(ohms, 2) + " ohm ("
+                + say.lengthInWords(lead.span().metres()) + ", there and back)";
     }
 
     private static String length(Lead lead, Say say) {
-        return lead.span() == null ? "" : ", about " + say.lengthInWords(lead.span().metres());
+        return lead.span() == null
+                ? ""
+                : ", about " + say.lengthInWords(lead.span().metres());
     }
 
     private static String link(Signal signal, Lead lead) {
@@ -115,7 +127,8 @@ record CableTest(String how, String expect) {
         SdiRate rate = house == null ? null : SdiRate.of(house).orElse(null);
         String loss = "";
         if (rate != null && type != null && type.attenuation() != null && lead.span() != null) {
-            double db = Losses.coaxDb(type.attenuation(), rate.halfClockMegahertz(), lead.span().metres());
+            double db = Losses.coaxDb(
+                    type.attenuation(), rate.halfClockMegahertz(), lead.span().metres());
             loss = "; loss about " + Say.number(db, 1) + " dB at half the clock of " + rate.said();
         }
         return format(study) + ", no drop-out" + loss;

@@ -53,7 +53,11 @@ public record Code(int modules, List<Run> runs) {
         StringBuilder path = new StringBuilder();
         for (Run run : runs) {
             path.append('M').append(run.column()).append(' ').append(run.row());
-            path.append('h').append(run.length()).append("v1h-").append(run.length()).append('z');
+            path.append('h')
+                    .append(run.length())
+                    .append("v1h-")
+                    .append(run.length())
+                    .append('z');
         }
         return path.toString();
     }

@@ -39,11 +39,12 @@ final class DailyCalls extends Titled {
     private Sheet sheet(Study study, Person person, List<Planned> own) {
         List<Block> blocks = new ArrayList<>();
         Set<String> cautions = new LinkedHashSet<>();
-        own.forEach(each -> cautions.addAll(each.task() == null ? List.of() : each.task().cautions()));
+        own.forEach(each ->
+                cautions.addAll(each.task() == null ? List.of() : each.task().cautions()));
         cautions.forEach(caution -> blocks.add(new Block.Caution(caution)));
         Planned.byDay(own).forEach((day, tasks) -> {
-            blocks.add(new Block.Heading(Planned.said(day) + ", from "
-                    + tasks.getFirst().time().split("–", 2)[0]));
+            blocks.add(new Block.Heading(
+                    Planned.said(day) + ", from " + tasks.getFirst().time().split("–", 2)[0]));
             String events = events(study, day);
             if (!events.isEmpty()) {
                 blocks.add(new Block.Text("That day in the room: " + events + "."));
@@ -76,7 +77,8 @@ final class DailyCalls extends Titled {
             needs.add(Planned.said(each.plan().hires()));
         }
         if (task != null) {
-            task.conditions().forEach(condition -> needs.add("room " + condition.word().replace('-', ' ')));
+            task.conditions()
+                    .forEach(condition -> needs.add("room " + condition.word().replace('-', ' ')));
             task.deliveries().forEach(order -> needs.add("delivery " + order));
         }
         return new Row(
@@ -94,9 +96,7 @@ final class DailyCalls extends Titled {
     private static String events(Study study, LocalDate day) {
         List<String> here = new ArrayList<>();
         for (Event event : study.project().events().values()) {
-            if (event.from() != null
-                    && event.from().toLocalDate().equals(day)
-                    && !"elsewhere".equals(event.at())) {
+            if (event.from() != null && event.from().toLocalDate().equals(day) && !"elsewhere".equals(event.at())) {
                 here.add(Words.said(event.id()) + " at " + event.from().toLocalTime());
             }
         }

@@ -28,7 +28,6 @@ final class Drawn {
     }
 
     static Block.Drawing block(housewright.drawing.Sheet drawn) {
-        return new Block.Drawing(
-                drawn.title(), drawn.svg(), drawn.width() * MM_PER_UNIT, drawn.height() * MM_PER_UNIT);
+        return new Block.Drawing(drawn.title(), drawn.svg(), drawn.width() * MM_PER_UNIT, drawn.height() * MM_PER_UNIT);
     }
 }

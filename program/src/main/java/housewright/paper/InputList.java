@@ -4,8 +4,8 @@ import housewright.cable.Line;
 import housewright.cable.Plug;
 import housewright.model.Cable;
 import housewright.model.Kind;
-import housewright.model.LocalRef.Spot;
 import housewright.model.LocalRef;
+import housewright.model.LocalRef.Spot;
 import housewright.model.Model;
 import housewright.model.Phantom;
 import housewright.model.Port;
@@ -94,7 +94,8 @@ final class InputList extends Titled {
 
         List<Row> rows() {
             List<Row> rows = new ArrayList<>();
-            for (String point : desk.shape() == null ? Set.<String>of() : desk.shape().points()) {
+            for (String point :
+                    desk.shape() == null ? Set.<String>of() : desk.shape().points()) {
                 if (!point.startsWith(CHANNEL)) {
                     continue;
                 }
@@ -135,7 +136,10 @@ final class InputList extends Titled {
                     List.of(
                             Cell.of(channel.substring(CHANNEL.length())),
                             Cell.of(name(source, way)),
-                            Cell.orBlank(thing == null ? null : Say.name(thing.equipment().at())),
+                            Cell.orBlank(
+                                    thing == null
+                                            ? null
+                                            : Say.name(thing.equipment().at())),
                             type(way),
                             Cell.BLANK,
                             phantom(socket),
@@ -200,7 +204,9 @@ final class InputList extends Titled {
         private Address comesIn(List<Hop> way) {
             for (Hop hop : way) {
                 Present thing = study.supplies().things().get(hop.to().thing());
-                Kind kind = thing == null || thing.model() == null ? null : thing.model().kind();
+                Kind kind = thing == null || thing.model() == null
+                        ? null
+                        : thing.model().kind();
                 if (kind == Kind.STAGE_BOX || kind == Kind.MIXER) {
                     return hop.to();
                 }
@@ -230,7 +236,9 @@ final class InputList extends Titled {
         private @Nullable Plug plugged(Address socket) {
             for (Line line : study.cabling().lines()) {
                 Plug sink = line.sink();
-                if (sink != null && sink.socket().equals(socket.thing() + "." + socket.spot().name())) {
+                if (sink != null
+                        && sink.socket()
+                                .equals(socket.thing() + "." + socket.spot().name())) {
                     return line.source();
                 }
             }
@@ -240,11 +248,11 @@ final class InputList extends Titled {
         private @Nullable Boolean set(Address socket) {
             Present thing = study.supplies().things().get(socket.thing());
             if (thing != null) {
-                for (Map.Entry<LocalRef, Setting> each :
-                        thing.equipment().set().entrySet()) {
+                for (Map.Entry<LocalRef, Setting> each : thing.equipment().set().entrySet()) {
                     if (each.getValue().phantom() != null
                             && each.getKey().spots().stream()
-                                    .anyMatch(spot -> spot.name().equals(socket.spot().name()))) {
+                                    .anyMatch(spot ->
+                                            spot.name().equals(socket.spot().name()))) {
                         return each.getValue().phantom();
                     }
                 }
@@ -271,7 +279,9 @@ final class InputList extends Titled {
                         && isHeardInTheEar(each.to())) {
                     Gain gain = each.entry().gain();
                     String to = Words.said(each.to().name())
-                            + (each.to().channel() == null ? "" : " " + each.to().channel());
+                            + (each.to().channel() == null
+                                    ? ""
+                                    : " " + each.to().channel());
                     sends.add((each.to().channel() == null ? to : "own mixers (" + to + ")")
                             + (gain == null ? "" : " (" + gain + ")"));
                 }
@@ -280,11 +290,15 @@ final class InputList extends Titled {
         }
 
         private boolean isHeardInTheEar(Spot send) {
-            return toEars.computeIfAbsent(send, each -> !each.name().startsWith("main")
-                    && study.signals().reaches(new Address(desk.id(), each), to -> {
-                        Present thing = study.supplies().things().get(to.thing());
-                        return thing != null && thing.model() != null && thing.model().kind() == Kind.HEADPHONES;
-                    }));
+            return toEars.computeIfAbsent(
+                    send,
+                    each -> !each.name().startsWith("main")
+                            && study.signals().reaches(new Address(desk.id(), each), to -> {
+                                Present thing = study.supplies().things().get(to.thing());
+                                return thing != null
+                                        && thing.model() != null
+                                        && thing.model().kind() == Kind.HEADPHONES;
+                            }));
         }
     }
 }

@@ -23,12 +23,11 @@ final class LabelSheets {
                 labels.site().isEmpty()
                         ? "The codes say the name of the thing. With the address of the project's pages (--site) they open them."
                         : "The codes open the page of the thing at " + labels.site() + "."));
-        first.add(new Block.Text(
-                "Print at 100 %, not fitted to the page"
-                        + (labels.stock().isTape()
-                                ? "."
-                                : "; first the page with the outlines, on plain paper. Measurements of usual sheets are from memory:"
-                                        + " measure yours, and give its own where it differs (--labels).")));
+        first.add(new Block.Text("Print at 100 %, not fitted to the page"
+                + (labels.stock().isTape()
+                        ? "."
+                        : "; first the page with the outlines, on plain paper. Measurements of usual sheets are from memory:"
+                                + " measure yours, and give its own where it differs (--labels).")));
         pages.leftOut().forEach(text -> first.add(new Block.Text("Left out: " + text + ".")));
         return List.of(
                 Sheet.upright(paper.id() + "-how", paper.title() + ": how to print them", paper.recipient(), first),

@@ -53,7 +53,15 @@ public record LabelStock(
             sheet("letter-30", PageSize.LETTER, 3, 10, 2.625 * INCH, INCH, 0.1875 * INCH, INCH / 2, 2.75 * INCH, INCH),
             sheet("letter-20", PageSize.LETTER, 2, 10, 4 * INCH, INCH, 0.15625 * INCH, INCH / 2, 4.1875 * INCH, INCH),
             sheet(
-                    "letter-80", PageSize.LETTER, 4, 20, 1.75 * INCH, INCH / 2, 0.28125 * INCH, INCH / 2, 2.0625 * INCH,
+                    "letter-80",
+                    PageSize.LETTER,
+                    4,
+                    20,
+                    1.75 * INCH,
+                    INCH / 2,
+                    0.28125 * INCH,
+                    INCH / 2,
+                    2.0625 * INCH,
                     INCH / 2),
             tape(12),
             tape(18),
@@ -61,18 +69,21 @@ public record LabelStock(
 
     private static final String NUMBER = "(\\d+(?:\\.\\d+)?)";
     private static final Pattern TAPE = Pattern.compile("tape[- ]" + NUMBER + "(?:x" + NUMBER + ")?");
-    private static final Pattern SHEET = Pattern.compile("(a4|letter|" + NUMBER + "x" + NUMBER + ") (\\d{1,3})x(\\d{1,3}) " + NUMBER
-            + "x" + NUMBER + " at " + NUMBER + "x" + NUMBER + " every " + NUMBER + "x" + NUMBER);
+    private static final Pattern SHEET =
+            Pattern.compile("(a4|letter|" + NUMBER + "x" + NUMBER + ") (\\d{1,3})x(\\d{1,3}) " + NUMBER + "x" + NUMBER
+                    + " at " + NUMBER + "x" + NUMBER + " every " + NUMBER + "x" + NUMBER);
 
     /** How one is given by its measurements. */
-    public static final String EXPECTED = "one of " + String.join(", ", USUAL.stream().map(LabelStock::name).toList())
-            + ", or measurements in mm: \"a4 4x11 48.5x25.4 at 8x8.8 every 48.5x25.4\" (sheet, columns by rows, a label's"
-            + " width by height, the first label's distance from the left and upper edge, from one label's edge to the"
-            + " next across and down), or \"tape 12x70\" (width, and how long a label is)";
+    public static final String EXPECTED =
+            "one of " + String.join(", ", USUAL.stream().map(LabelStock::name).toList())
+                    + ", or measurements in mm: \"a4 4x11 48.5x25.4 at 8x8.8 every 48.5x25.4\" (sheet, columns by rows, a label's"
+                    + " width by height, the first label's distance from the left and upper edge, from one label's edge to the"
+                    + " next across and down), or \"tape 12x70\" (width, and how long a label is)";
 
     public LabelStock {
         if (columns < 1 || rows < 1 || !(width >= 5) || !(height >= 5)) {
-            throw new IllegalArgumentException("A sheet of labels has one column and row at least, and no label under 5 mm");
+            throw new IllegalArgumentException(
+                    "A sheet of labels has one column and row at least, and no label under 5 mm");
         }
         if ((columns > 1 && across < width - CLOSE) || (rows > 1 && down < height - CLOSE)) {
             throw new IllegalArgumentException("Labels of %s x %s mm overlap when they come every %s x %s mm"
@@ -155,8 +166,7 @@ public record LabelStock(
             double top,
             double across,
             double down) {
-        return new LabelStock(
-                name, page.width(), page.height(), columns, rows, width, height, left, top, across, down);
+        return new LabelStock(name, page.width(), page.height(), columns, rows, width, height, left, top, across, down);
     }
 
     private static LabelStock tape(double wide) {
@@ -191,8 +201,10 @@ public record LabelStock(
     public String said() {
         return isTape()
                 ? "tape " + said(height) + " mm wide, labels " + said(width) + " mm long"
-                : columns + " x " + rows + " labels of " + said(width) + " x " + said(height) + " mm on " + said(pageWidth)
-                        + " x " + said(pageHeight) + " mm, the first " + said(left) + " mm from the left and " + said(top)
+                : columns + " x " + rows + " labels of " + said(width) + " x " + said(height) + " mm on "
+                        + said(pageWidth)
+                        + " x " + said(pageHeight) + " mm, the first " + said(left) + " mm from the left and "
+                        + said(top)
                         + " mm from the top";
     }
 

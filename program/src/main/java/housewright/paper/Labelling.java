@@ -11,7 +11,8 @@ package housewright.paper;
 public record Labelling(LabelStock stock, int first, String site) {
     public Labelling {
         if (first < 1 || first > stock.perPage()) {
-            throw new IllegalArgumentException("The first label of " + stock.name() + " is one of 1 to " + stock.perPage());
+            throw new IllegalArgumentException(
+                    "The first label of " + stock.name() + " is one of 1 to " + stock.perPage());
         }
         while (site.endsWith("/")) {
             site = site.substring(0, site.length() - 1);

@@ -59,10 +59,7 @@ final class LiftDays extends Titled {
                         Column.text("Done", 6)),
                 rows));
         return Sheet.lying(
-                "lift-" + hire.id() + "-" + day,
-                Words.said(hire.id()) + ", " + Planned.said(day),
-                recipient(),
-                blocks);
+                "lift-" + hire.id() + "-" + day, Words.said(hire.id()) + ", " + Planned.said(day), recipient(), blocks);
     }
 
     private static Row row(Study study, Planned each, Say say) {
@@ -87,10 +84,7 @@ final class LiftDays extends Titled {
         boolean any = false;
         for (String about : task == null ? List.<String>of() : task.about()) {
             if (about.startsWith("equipment.")) {
-                var thing = study.at(Moment.target())
-                        .supplies()
-                        .things()
-                        .get(about.substring("equipment.".length()));
+                var thing = study.at(Moment.target()).supplies().things().get(about.substring("equipment.".length()));
                 if (thing != null) {
                     if (thing.model() == null || thing.model().weight() == null) {
                         return Cell.BLANK;

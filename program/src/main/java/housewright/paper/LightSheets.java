@@ -42,9 +42,8 @@ final class LightSheets extends Titled {
         for (Receiver each : receivers) {
             FixtureSetting light = each.thing().equipment().light();
             String line = lights.findLine(each.id())
-                    .map(found -> found.source() == null
-                            ? ""
-                            : found.source().at().saidPort())
+                    .map(found ->
+                            found.source() == null ? "" : found.source().at().saidPort())
                     .orElse("");
             String gang = each.thing().equipment().gang();
             rows.add(new Row(
@@ -90,20 +89,25 @@ final class LightSheets extends Titled {
         List<Row> rows = new ArrayList<>();
         for (Receiver each : receivers) {
             FixtureSetting light = each.thing().equipment().light();
-            Place place = study.project().venue().places().get(String.valueOf(each.thing().equipment().at()));
+            Place place = study.project()
+                    .venue()
+                    .places()
+                    .get(String.valueOf(each.thing().equipment().at()));
             SpacePoint hangs = place == null ? null : place.at();
             rows.add(new Row(
                     each.id(),
                     List.of(
                             Cell.of(Words.said(each.id())),
                             Cell.orBlank(Say.name(each.thing().equipment().at())),
-                            Cell.orBlank(hangs == null ? null : say.length(hangs.z().metres())),
+                            Cell.orBlank(
+                                    hangs == null ? null : say.length(hangs.z().metres())),
                             Cell.orBlank(light == null ? null : at(light.aim())),
                             Cell.orBlank(light == null ? null : light.colour()),
                             Cell.orBlank(light == null ? null : light.focus()),
                             each.thing().equipment().secondary() == null
                                     ? Cell.BLANK
-                                    : Cell.of(each.thing().equipment().secondary().word()),
+                                    : Cell.of(
+                                            each.thing().equipment().secondary().word()),
                             Cell.BOX)));
         }
         return Sheet.lying(
@@ -113,8 +117,9 @@ final class LightSheets extends Titled {
                 List.of(
                         Cautions.LADDERS,
                         Cautions.LAMPS,
-                        new Block.Text("Points are measured along, across and up from the hall's corner, as on the floor plan. "
-                                + "Aim with the room dark and only this fixture lit."),
+                        new Block.Text(
+                                "Points are measured along, across and up from the hall's corner, as on the floor plan. "
+                                        + "Aim with the room dark and only this fixture lit."),
                         new Block.Table(
                                 "focus",
                                 List.of(

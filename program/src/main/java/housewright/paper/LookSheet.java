@@ -47,13 +47,14 @@ final class LookSheet extends Titled {
                 calls));
         for (Look look : lighting.looks().values()) {
             List<Row> rows = new ArrayList<>();
-            look.levels().forEach((fixture, level) -> rows.add(new Row(
-                    look.id() + " " + fixture,
-                    List.of(
-                            Cell.of(Words.said(look.id())),
-                            Cell.of(Words.said(fixture)),
-                            Cell.of(Say.number(level.fraction() * 100, 0)),
-                            Cell.orNone(look.colours().get(fixture))))));
+            look.levels()
+                    .forEach((fixture, level) -> rows.add(new Row(
+                            look.id() + " " + fixture,
+                            List.of(
+                                    Cell.of(Words.said(look.id())),
+                                    Cell.of(Words.said(fixture)),
+                                    Cell.of(Say.number(level.fraction() * 100, 0)),
+                                    Cell.orNone(look.colours().get(fixture))))));
             if (!rows.isEmpty()) {
                 blocks.add(new Block.Heading(Words.said(look.id())));
                 blocks.add(new Block.Table(
@@ -73,7 +74,9 @@ final class LookSheet extends Titled {
         List<String> controls = new ArrayList<>();
         for (Control each : study.project().controls().values()) {
             if (look.equals(each.calls())) {
-                String press = each.press() == null ? "" : each.press().addresses().getFirst().said();
+                String press = each.press() == null
+                        ? ""
+                        : each.press().addresses().getFirst().said();
                 String at = each.at() == null
                         ? ""
                         : (each.before() == null ? "at " : each.before() + " before ") + Words.said(each.at());

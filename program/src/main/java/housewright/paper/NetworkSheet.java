@@ -148,6 +148,7 @@ final class NetworkSheet extends Titled {
     }
 
     private static String vlans(java.util.Set<Integer> vlans) {
-        return String.join(", ", new TreeSet<>(vlans).stream().map(String::valueOf).toList());
+        return String.join(
+                ", ", new TreeSet<>(vlans).stream().map(String::valueOf).toList());
     }
 }

@@ -57,7 +57,9 @@ final class OrderList extends Titled {
     private static String id(String supplier, Set<String> taken) {
         String word = supplier.isEmpty()
                 ? "none"
-                : supplier.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "-").replaceAll("^-|-$", "");
+                : supplier.toLowerCase(Locale.ROOT)
+                        .replaceAll("[^a-z0-9]+", "-")
+                        .replaceAll("^-|-$", "");
         String id = "order-list-" + (word.isEmpty() ? "supplier" : word);
         for (int n = 2; !taken.add(id); n++) {
             id = "order-list-" + word + "-" + n;
@@ -134,7 +136,12 @@ final class OrderList extends Titled {
             }
             for (String cable : plan.tooLong()) {
                 rows.add(Row.of(
-                        plan.type() + " too long " + cable, plan.type(), "", "", Words.said(cable) + ": longer than any drum", ""));
+                        plan.type() + " too long " + cable,
+                        plan.type(),
+                        "",
+                        "",
+                        Words.said(cable) + ": longer than any drum",
+                        ""));
             }
         }
         return Sheet.upright(

@@ -47,8 +47,10 @@ final class PatchSheets extends Titled {
     public List<Sheet> sheets(Study study, PaperOptions options) {
         Study target = study.at(Moment.target());
         Map<String, List<Patched>> patches = new LinkedHashMap<>();
-        target.sound().patched().forEach(each -> patches.computeIfAbsent(each.device(), id -> new ArrayList<>())
-                .add(each));
+        target.sound()
+                .patched()
+                .forEach(each -> patches.computeIfAbsent(each.device(), id -> new ArrayList<>())
+                        .add(each));
         Map<String, List<Row>> sockets = sockets(target);
         List<Sheet> sheets = new ArrayList<>();
         for (Present thing : target.supplies().things().values()) {
@@ -70,7 +72,9 @@ final class PatchSheets extends Titled {
         String at = thing.equipment().at();
         blocks.add(new Block.Text((model == null ? "Type ________" : Say.type(model)) + ", at "
                 + (at == null ? "________" : Words.said(at))
-                + (thing.equipment().unit() == null ? "" : ", unit " + thing.equipment().unit()) + "."));
+                + (thing.equipment().unit() == null
+                        ? ""
+                        : ", unit " + thing.equipment().unit()) + "."));
         if (model != null && (model.kind() == Kind.MIXER || model.kind() == Kind.STAGE_BOX)) {
             blocks.add(Cautions.HEARING);
         }
@@ -184,13 +188,15 @@ final class PatchSheets extends Titled {
 
     private static List<Row> set(Present thing) {
         List<Row> rows = new ArrayList<>();
-        thing.equipment().set().forEach((where, setting) -> rows.add(new Row(
-                where.text(),
-                List.of(
-                        Cell.of(where.text()),
-                        Cell.of(said(setting)),
-                        Cell.orNone(setting.note()),
-                        Cell.BOX))));
+        thing.equipment()
+                .set()
+                .forEach((where, setting) -> rows.add(new Row(
+                        where.text(),
+                        List.of(
+                                Cell.of(where.text()),
+                                Cell.of(said(setting)),
+                                Cell.orNone(setting.note()),
+                                Cell.BOX))));
         return rows;
     }
 

@@ -22,7 +22,11 @@ import org.jspecify.annotations.Nullable;
  * @param again it was laid down before and is taken up again
  * @param task null where the work has no such task any more
  */
-record Planned(PlannedTask plan, Stretch when, boolean again, @Nullable WorkTask task) {
+record Planned(
+        PlannedTask plan,
+        Stretch when,
+        boolean again,
+        @Nullable WorkTask task) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.UK);
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
@@ -38,13 +42,15 @@ record Planned(PlannedTask plan, Stretch when, boolean again, @Nullable WorkTask
                 }
             }
         }
-        all.sort(Comparator.comparing((Planned each) -> each.when().from()).thenComparing(each -> each.plan().id()));
+        all.sort(Comparator.comparing((Planned each) -> each.when().from())
+                .thenComparing(each -> each.plan().id()));
         return all;
     }
 
     static Map<LocalDate, List<Planned>> byDay(List<Planned> all) {
         Map<LocalDate, List<Planned>> days = new TreeMap<>();
-        all.forEach(each -> days.computeIfAbsent(each.day(), day -> new ArrayList<>()).add(each));
+        all.forEach(each ->
+                days.computeIfAbsent(each.day(), day -> new ArrayList<>()).add(each));
         return days;
     }
 
@@ -63,9 +69,7 @@ record Planned(PlannedTask plan, Stretch when, boolean again, @Nullable WorkTask
 
     /** What is done; of a task that the work does not have any more, its id. */
     String title() {
-        String title = task == null
-                ? plan.id() + ": no longer among the tasks; ask before you do it"
-                : task.title();
+        String title = task == null ? plan.id() + ": no longer among the tasks; ask before you do it" : task.title();
         return title + (again ? " (taken up again)" : "");
     }
 

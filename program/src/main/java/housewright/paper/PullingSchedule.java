@@ -47,8 +47,9 @@ final class PullingSchedule extends Titled {
         if (pulled.stream().anyMatch(PullingSchedule::isHigh)) {
             blocks.add(Cautions.LADDERS);
         }
-        blocks.add(new Block.Text("Cables of one bundle take the same way from end to end: pull them in one go. Lengths to cut"
-                + " count the whole run with slack at both ends. Label both ends before you pull."));
+        blocks.add(new Block.Text(
+                "Cables of one bundle take the same way from end to end: pull them in one go. Lengths to cut"
+                        + " count the whole run with slack at both ends. Label both ends before you pull."));
         blocks.add(bundleTable(pulled, bundles, say));
         for (Pathway pathway : study.project().venue().pathways().values()) {
             List<Row> rows = new ArrayList<>();
@@ -75,7 +76,8 @@ final class PullingSchedule extends Titled {
 
     /** Above what is reached from the floor: 2 m, common practice. */
     private static boolean isHigh(Lead lead) {
-        return lead.pathways().stream().anyMatch(each -> each.height() == null || each.height().metres() > 2);
+        return lead.pathways().stream()
+                .anyMatch(each -> each.height() == null || each.height().metres() > 2);
     }
 
     /** A letter for each set of pathways that cables share from end to end. */
@@ -195,7 +197,8 @@ final class PullingSchedule extends Titled {
         return Cell.of(
                 plugs.size() == 1
                         ? first
-                        : first + " to " + Words.said(plugs.getLast().at().spot().name()));
+                        : first + " to "
+                                + Words.said(plugs.getLast().at().spot().name()));
     }
 
     private static String heading(Pathway pathway) {

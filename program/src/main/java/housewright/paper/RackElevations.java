@@ -34,7 +34,10 @@ final class RackElevations extends Titled {
                 Place place = study.project().venue().places().get(rack);
                 sheets.add(Sheet.upright(
                         "rack-list-" + rack,
-                        "Rack " + Words.said(rack) + (place == null || place.rack() == null ? "" : ", " + place.rack().units() + " U"),
+                        "Rack " + Words.said(rack)
+                                + (place == null || place.rack() == null
+                                        ? ""
+                                        : ", " + place.rack().units() + " U"),
                         recipient(),
                         List.of(
                                 Cautions.LIFTING,
@@ -59,7 +62,8 @@ final class RackElevations extends Titled {
     private static List<Row> rows(Study study, String rack, Say say) {
         return study.supplies().things().values().stream()
                 .filter(thing -> rack.equals(thing.equipment().at()))
-                .filter(thing -> thing.equipment().partOf() == null && thing.equipment().runsOn() == null)
+                .filter(thing ->
+                        thing.equipment().partOf() == null && thing.equipment().runsOn() == null)
                 .sorted(Comparator.comparing(
                                 (Present thing) -> thing.equipment().unit(),
                                 Comparator.nullsLast(Comparator.reverseOrder()))
@@ -82,7 +86,8 @@ final class RackElevations extends Titled {
                                 model == null || model.weight() == null
                                         ? null
                                         : say.mass(model.weight().kilograms())),
-                        Cell.of(Say.life(thing.equipment().life(), thing.equipment().was() != null)),
+                        Cell.of(Say.life(
+                                thing.equipment().life(), thing.equipment().was() != null)),
                         Cell.BOX));
     }
 }

@@ -24,17 +24,19 @@ final class RadioSheet extends Titled {
         Study target = study.at(Moment.target());
         List<Row> rows = target.project().radio().values().stream()
                 .filter(each -> target.moment().isThere("radio", each.id(), each.life()))
-                .sorted(Comparator.comparingDouble(
-                        each -> each.frequency() == null ? Double.MAX_VALUE : each.frequency().hertz()))
+                .sorted(Comparator.comparingDouble(each -> each.frequency() == null
+                        ? Double.MAX_VALUE
+                        : each.frequency().hertz()))
                 .map(RadioSheet::row)
                 .toList();
         if (rows.isEmpty()) {
             return List.of();
         }
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Caution("Which bands may be used, at what power and with which licence, is for the country's "
-                + "radio authority to say, and changes: ask before you switch on. Frequencies here are as the project "
-                + "states them; scan the room before you rely on them."));
+        blocks.add(
+                new Block.Caution("Which bands may be used, at what power and with which licence, is for the country's "
+                        + "radio authority to say, and changes: ask before you switch on. Frequencies here are as the project "
+                        + "states them; scan the room before you rely on them."));
         blocks.add(Cautions.HEARING);
         blocks.add(new Block.Table(
                 "radio",

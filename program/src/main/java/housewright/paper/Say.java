@@ -25,7 +25,8 @@ final class Say {
     }
 
     static Say of(Project project) {
-        return new Say(project.about().rules() != null && project.about().rules().set() == RuleSet.US);
+        return new Say(
+                project.about().rules() != null && project.about().rules().set() == RuleSet.US);
     }
 
     /** The head of a column of lengths. */

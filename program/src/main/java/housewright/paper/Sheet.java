@@ -11,8 +11,7 @@ import java.util.List;
  * @param lying whether its pages lie (landscape)
  * @param large whether it is set in large type, to be read on a wall
  */
-public record Sheet(
-        String id, String title, String recipient, boolean lying, boolean large, List<Block> blocks) {
+public record Sheet(String id, String title, String recipient, boolean lying, boolean large, List<Block> blocks) {
     public Sheet {
         blocks = List.copyOf(blocks);
     }

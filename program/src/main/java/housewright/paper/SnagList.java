@@ -26,23 +26,29 @@ final class SnagList extends Titled {
         }
         int known = rows.size();
         for (int i = 1; i <= LINES; i++) {
-            rows.add(new Row("line-" + i, List.of(
-                    Cell.BLANK, Cell.BLANK, Cell.BLANK, Cell.BLANK, Cell.BLANK, Cell.BOX)));
+            rows.add(new Row(
+                    "line-" + i, List.of(Cell.BLANK, Cell.BLANK, Cell.BLANK, Cell.BLANK, Cell.BLANK, Cell.BOX)));
         }
-        return List.of(Sheet.lying("snag-list", title(), recipient(), List.of(
-                new Block.Text((known == 0 ? "The log holds nothing up. " : "From the log: " + Say.count(known, "line") + ". ")
-                        + "One line a snag, the moment it is seen; whoever writes it down need not mend it. Whatever could hurt somebody is"
-                        + " made safe and kept away from first, and told to the lead at once."),
-                new Block.Table(
-                        "snags",
-                        List.of(
-                                Column.text("What is not right", 40),
-                                Column.text("Where, which thing or cable", 26),
-                                Column.text("Seen by, when", 16),
-                                Column.text("Who sees to it", 16),
-                                Column.text("By when", 14),
-                                Column.text("Right", 6)),
-                        rows))));
+        return List.of(Sheet.lying(
+                "snag-list",
+                title(),
+                recipient(),
+                List.of(
+                        new Block.Text((known == 0
+                                        ? "The log holds nothing up. "
+                                        : "From the log: " + Say.count(known, "line") + ". ")
+                                + "One line a snag, the moment it is seen; whoever writes it down need not mend it. Whatever could hurt somebody is"
+                                + " made safe and kept away from first, and told to the lead at once."),
+                        new Block.Table(
+                                "snags",
+                                List.of(
+                                        Column.text("What is not right", 40),
+                                        Column.text("Where, which thing or cable", 26),
+                                        Column.text("Seen by, when", 16),
+                                        Column.text("Who sees to it", 16),
+                                        Column.text("By when", 14),
+                                        Column.text("Right", 6)),
+                                rows))));
     }
 
     private static Row row(Study study, LogEntry entry) {
@@ -51,13 +57,21 @@ final class SnagList extends Titled {
         String what = task != null ? task.title() : (order ? "Order " : "") + Words.said(entry.id());
         String held = entry.state() == SiteState.LATE ? "late" : "held up";
         String why = entry.why() == null ? "" : ": " + entry.why();
-        List<String> where = task == null ? List.of() : task.places().stream().map(Words::said).toList();
-        return new Row("log-" + entry.id(), List.of(
-                Cell.of(what + ", " + held + why),
-                Cell.orBlank(String.join(", ", where)),
-                Cell.orBlank(entry.remarks().by()),
-                Cell.orBlank(String.join(", ", entry.people().stream().map(Words::said).toList())),
-                Cell.orBlank(entry.until() == null ? null : entry.until().toString().replace('T', ' ')),
-                Cell.BOX));
+        List<String> where = task == null
+                ? List.of()
+                : task.places().stream().map(Words::said).toList();
+        return new Row(
+                "log-" + entry.id(),
+                List.of(
+                        Cell.of(what + ", " + held + why),
+                        Cell.orBlank(String.join(", ", where)),
+                        Cell.orBlank(entry.remarks().by()),
+                        Cell.orBlank(String.join(
+                                ", ", entry.people().stream().map(Words::said).toList())),
+                        Cell.orBlank(
+                                entry.until() == null
+                                        ? null
+                                        : entry.until().toString().replace('T', ' ')),
+                        Cell.BOX));
     }
 }

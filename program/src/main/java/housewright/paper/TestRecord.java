@@ -67,39 +67,50 @@ final class TestRecord extends Titled {
             CableTest test = CableTest.of(study, lead, say);
             String label = lead.cable().label();
             String tested = lead.cable().tested();
-            rows.add(new Row(lead.id(), List.of(
-                    Cell.of(lead.id()),
-                    Cell.of(lead.cable().type() == null ? "" : lead.cable().type() + (label == null ? "" : ", " + label)),
-                    end(lead, true),
-                    end(lead, false),
-                    Cell.of(test.how()),
-                    Cell.orBlank(test.expect()),
-                    Cell.orBlank(tested),
-                    Cell.BOX,
-                    Cell.BLANK)));
+            rows.add(new Row(
+                    lead.id(),
+                    List.of(
+                            Cell.of(lead.id()),
+                            Cell.of(
+                                    lead.cable().type() == null
+                                            ? ""
+                                            : lead.cable().type() + (label == null ? "" : ", " + label)),
+                            end(lead, true),
+                            end(lead, false),
+                            Cell.of(test.how()),
+                            Cell.orBlank(test.expect()),
+                            Cell.orBlank(tested),
+                            Cell.BOX,
+                            Cell.BLANK)));
         }
         int others = study.cabling().leads().size() - changed.size();
-        return Sheet.lying("test-cables", "Tests: cables", recipient(), List.of(
-                Cautions.MAINS,
-                Cautions.HEARING,
-                new Block.Text("Before anything is plugged in for good. "
-                        + (others == 0 ? "" : Say.count(others, "cable")
-                                + " that nobody changes or that lie within a thing are tried with the feeds. ")
-                        + "Lengths and losses are worked out from the drawing; a measured one that is far off is a wrong cable or a wrong"
-                        + " drawing."),
-                new Block.Table(
-                        "test-cables",
-                        List.of(
-                                Column.id("Cable", 8),
-                                Column.text("What", 15),
-                                Column.text("From", 16),
-                                Column.text("To", 16),
-                                Column.text("How", 23),
-                                Column.text("Expect", 28),
-                                Column.text("Measured", 13),
-                                Column.text("Right", 5),
-                                Column.text("By, date", 12)),
-                        rows)));
+        return Sheet.lying(
+                "test-cables",
+                "Tests: cables",
+                recipient(),
+                List.of(
+                        Cautions.MAINS,
+                        Cautions.HEARING,
+                        new Block.Text("Before anything is plugged in for good. "
+                                + (others == 0
+                                        ? ""
+                                        : Say.count(others, "cable")
+                                                + " that nobody changes or that lie within a thing are tried with the feeds. ")
+                                + "Lengths and losses are worked out from the drawing; a measured one that is far off is a wrong cable or a wrong"
+                                + " drawing."),
+                        new Block.Table(
+                                "test-cables",
+                                List.of(
+                                        Column.id("Cable", 8),
+                                        Column.text("What", 15),
+                                        Column.text("From", 16),
+                                        Column.text("To", 16),
+                                        Column.text("How", 23),
+                                        Column.text("Expect", 28),
+                                        Column.text("Measured", 13),
+                                        Column.text("Right", 5),
+                                        Column.text("By, date", 12)),
+                                rows)));
     }
 
     private static Cell end(Lead lead, boolean first) {
@@ -124,43 +135,52 @@ final class TestRecord extends Titled {
         List<Row> rows = new ArrayList<>();
         for (FeedProof proof : study.proofs()) {
             Map<Address, List<PairProof>> byEnd = new LinkedHashMap<>();
-            proof.pairs().forEach(pair ->
-                    byEnd.computeIfAbsent(pair.to(), key -> new ArrayList<>()).add(pair));
+            proof.pairs()
+                    .forEach(pair -> byEnd.computeIfAbsent(pair.to(), key -> new ArrayList<>())
+                            .add(pair));
             byEnd.forEach((end, pairs) -> rows.add(row(study, proof, end, pairs)));
         }
-        return Sheet.lying("test-feeds", "Tests: feeds", recipient(), List.of(
-                Cautions.HEARING,
-                new Block.Text("Faders down, then up slowly. Delays and levels are those of the drawing, electrical, with faders open at 0 dB;"
-                        + " a level stands where the types of things say enough to reckon one."),
-                new Block.Table(
-                        "test-feeds",
-                        List.of(
-                                Column.text("Feed", 17),
-                                Column.text("Do", 32),
-                                Column.text("Where", 17),
-                                Column.text("Expect", 40),
-                                Column.text("Measured", 13),
-                                Column.text("Right", 5),
-                                Column.text("By, date", 12)),
-                        rows)));
+        return Sheet.lying(
+                "test-feeds",
+                "Tests: feeds",
+                recipient(),
+                List.of(
+                        Cautions.HEARING,
+                        new Block.Text(
+                                "Faders down, then up slowly. Delays and levels are those of the drawing, electrical, with faders open at 0 dB;"
+                                        + " a level stands where the types of things say enough to reckon one."),
+                        new Block.Table(
+                                "test-feeds",
+                                List.of(
+                                        Column.text("Feed", 17),
+                                        Column.text("Do", 32),
+                                        Column.text("Where", 17),
+                                        Column.text("Expect", 40),
+                                        Column.text("Measured", 13),
+                                        Column.text("Right", 5),
+                                        Column.text("By, date", 12)),
+                                rows)));
     }
 
     private static Row row(Study study, FeedProof proof, Address end, List<PairProof> pairs) {
         Feed feed = proof.feed();
         Set<String> from = new LinkedHashSet<>();
         pairs.forEach(pair -> from.add(pair.from().said()));
-        String doing = feed.test() != null ? feed.test() : act(feed) + String.join("; ", from) + ", one after the other.";
+        String doing =
+                feed.test() != null ? feed.test() : act(feed) + String.join("; ", from) + ", one after the other.";
         if (from.size() == 1) {
             doing = doing.replace(", one after the other.", ".");
         }
-        return new Row(feed.id() + " " + end, List.of(
-                Cell.of(Words.said(feed.id())),
-                Cell.of(doing),
-                Cell.of(end.said()),
-                Cell.of(expect(study, proof, pairs)),
-                Cell.BLANK,
-                Cell.BOX,
-                Cell.BLANK));
+        return new Row(
+                feed.id() + " " + end,
+                List.of(
+                        Cell.of(Words.said(feed.id())),
+                        Cell.of(doing),
+                        Cell.of(end.said()),
+                        Cell.of(expect(study, proof, pairs)),
+                        Cell.BLANK,
+                        Cell.BOX,
+                        Cell.BLANK));
     }
 
     private static String act(Feed feed) {
@@ -180,14 +200,19 @@ final class TestRecord extends Titled {
             return "Nothing of it, however loud or bright it is at the source";
         }
         List<String> expect = new ArrayList<>();
-        expect.add(switch (feed.carries()) {
-            case AUDIO -> "Heard clean: no hum, no crackle, the right one";
-            case PICTURE -> "Seen steady, the right one" + (study.project().about().picture() == null ? "" : "; house format "
-                    + study.project().about().picture());
-            case LIGHT, CONTROL -> "It answers, each time";
-            case DATA -> "It arrives whole";
-            case null -> "It arrives";
-        });
+        expect.add(
+                switch (feed.carries()) {
+                    case AUDIO -> "Heard clean: no hum, no crackle, the right one";
+                    case PICTURE ->
+                        "Seen steady, the right one"
+                                + (study.project().about().picture() == null
+                                        ? ""
+                                        : "; house format "
+                                                + study.project().about().picture());
+                    case LIGHT, CONTROL -> "It answers, each time";
+                    case DATA -> "It arrives whole";
+                    case null -> "It arrives";
+                });
         long least = pairs.stream().mapToLong(PairProof::delayNanos).min().orElse(0);
         long most = pairs.stream().mapToLong(PairProof::delayNanos).max().orElse(0);
         boolean all = pairs.stream().noneMatch(pair -> pair.hops().isEmpty());
@@ -237,23 +262,30 @@ final class TestRecord extends Titled {
         }
         List<Row> people = new ArrayList<>();
         for (Person person : study.project().people().values()) {
-            people.add(new Row(person.id(), List.of(
-                    Cell.of(Words.said(person.id()) + (person.role() == null ? "" : ", " + person.role())),
-                    Cell.BLANK,
-                    Cell.BLANK)));
+            people.add(new Row(
+                    person.id(),
+                    List.of(
+                            Cell.of(Words.said(person.id()) + (person.role() == null ? "" : ", " + person.role())),
+                            Cell.BLANK,
+                            Cell.BLANK)));
         }
         people.add(new Row("another", List.of(Cell.BLANK, Cell.BLANK, Cell.BLANK)));
-        return Sheet.upright("sign-off", "Sign-off", recipient(), List.of(
-                new Block.Text("Signed when it has been seen, not when it has been promised. Nothing here takes the place of the certificates"
-                        + " and inspections that local code asks for."),
-                new Block.Table(
-                        "sign-off",
-                        List.of(Column.text("What", 60), Column.text("Seen", 6), Column.text("By, date", 24)),
-                        rows),
-                new Block.Heading("Who signs"),
-                new Block.Table(
-                        "signatures",
-                        List.of(Column.text("Who", 40), Column.text("Signature", 34), Column.text("Date", 16)),
-                        people)));
+        return Sheet.upright(
+                "sign-off",
+                "Sign-off",
+                recipient(),
+                List.of(
+                        new Block.Text(
+                                "Signed when it has been seen, not when it has been promised. Nothing here takes the place of the certificates"
+                                        + " and inspections that local code asks for."),
+                        new Block.Table(
+                                "sign-off",
+                                List.of(Column.text("What", 60), Column.text("Seen", 6), Column.text("By, date", 24)),
+                                rows),
+                        new Block.Heading("Who signs"),
+                        new Block.Table(
+                                "signatures",
+                                List.of(Column.text("Who", 40), Column.text("Signature", 34), Column.text("Date", 16)),
+                                people)));
     }
 }

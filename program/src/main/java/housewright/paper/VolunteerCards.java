@@ -48,14 +48,16 @@ final class VolunteerCards implements Paper {
             blocks.add(new Block.Caution(String.join(" ", card.cautions())));
         }
         for (Card.Call call : card.calls()) {
-            blocks.add(new Block.Text("Call about " + call.about() + ": " + (call.said().isEmpty() ? "……………………" : call.said()) + ", number ……………………"));
+            blocks.add(new Block.Text("Call about " + call.about() + ": "
+                    + (call.said().isEmpty() ? "……………………" : call.said()) + ", number ……………………"));
         }
         if (!card.toFillIn().isEmpty()) {
             blocks.add(new Block.Text(
                     "Write in by hand what is left blank: nobody has told the plan yet. What you see is what such things"
                             + " mostly show; put it right where yours shows something else."));
         }
-        return Sheet.card(card.id(), card.part() == null ? card.title() : card.title() + ", " + card.part(), recipient(), blocks);
+        return Sheet.card(
+                card.id(), card.part() == null ? card.title() : card.title() + ", " + card.part(), recipient(), blocks);
     }
 
     /** Where to go is said once, until it is somewhere else. */

@@ -45,6 +45,7 @@ public final class Rooms {
     private final List<Present> aimed;
     /** Screens of both kinds, whether they hang or stand. */
     private final List<Present> shown;
+
     private final Map<String, List<Sight>> sights = new LinkedHashMap<>();
     private final Map<String, Seating> seating = new LinkedHashMap<>();
 
@@ -64,8 +65,7 @@ public final class Rooms {
                 .filter(Rooms::isTalkedInto)
                 .flatMap(each -> Stream.ofNullable(place(each)))
                 .toList();
-        this.aimed =
-                this.things.stream().filter(each -> aimed(each) != null).toList();
+        this.aimed = this.things.stream().filter(each -> aimed(each) != null).toList();
         this.shown = this.things.stream()
                 .filter(each -> each.model() != null
                         && (each.model().kind() == Kind.PROJECTION_SCREEN

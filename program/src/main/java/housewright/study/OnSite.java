@@ -5,7 +5,6 @@ import housewright.model.LogEntry;
 import housewright.model.Pin;
 import housewright.model.PlannedTask;
 import housewright.model.Project;
-import housewright.model.SiteState;
 import housewright.model.Stretch;
 import housewright.plan.Crew;
 import housewright.plan.Job;
@@ -137,7 +136,8 @@ final class OnSite {
 
     private Slot done(Task task, LogEntry entry) {
         Slot planned = accepted.get(task.id());
-        int end = Math.max(1, entry.to() == null ? Math.min(now, planned == null ? now : planned.end()) : minute(entry.to()));
+        int end = Math.max(
+                1, entry.to() == null ? Math.min(now, planned == null ? now : planned.end()) : minute(entry.to()));
         int start;
         if (entry.from() != null) {
             start = minute(entry.from());
@@ -171,7 +171,8 @@ final class OnSite {
         } else {
             int worked = task.length().mayPause() && planned != null ? before(planned) : now - start;
             left = Math.max(job.tick(), task.length().planned(job.tick()) - worked);
-            assumed.add("What is begun takes as long as planned in all where the log does not say what is left (left).");
+            assumed.add(
+                    "What is begun takes as long as planned in all where the log does not say what is left (left).");
         }
         return new Log.Begun(task.id(), start, crew(task, entry, planned), left);
     }
@@ -184,7 +185,9 @@ final class OnSite {
     }
 
     private static int minutes(LogEntry entry) {
-        return entry.left() == null ? 1 : Math.max(1, (int) Math.ceil(entry.left().seconds() / 60));
+        return entry.left() == null
+                ? 1
+                : Math.max(1, (int) Math.ceil(entry.left().seconds() / 60));
     }
 
     private List<String> crew(Task task, LogEntry entry, @Nullable Slot planned) {
@@ -225,7 +228,8 @@ final class OnSite {
         List<String> who = known(pin.people());
         Crew crew = who.isEmpty()
                 ? task.crew()
-                : new Crew(Math.max(task.crew().count(), who.size()), task.crew().skills(), who);
+                : new Crew(
+                        Math.max(task.crew().count(), who.size()), task.crew().skills(), who);
         Timing is = task.timing();
         Timing timing = pin.from() == null
                 ? is
@@ -253,8 +257,8 @@ final class OnSite {
         }
         int onGrid = minute - minute % job.tick();
         if (onGrid != minute) {
-            assumed.add("The pin of " + id + " to " + said(from) + " is taken as "
-                    + said(job.at(onGrid)) + ": plans go in steps of " + job.tick() + " min.");
+            assumed.add("The pin of " + id + " to " + said(from) + " is taken as " + said(job.at(onGrid))
+                    + ": plans go in steps of " + job.tick() + " min.");
         }
         return onGrid;
     }

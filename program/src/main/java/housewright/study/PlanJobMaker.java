@@ -433,7 +433,8 @@ final class PlanJobMaker {
                 : Timing.NO_DUE;
     }
 
-    // ---- a way back: the old stays until the first service has passed, and nothing is touched after the rehearsal ----
+    // ---- a way back: the old stays until the first service has passed, and nothing is touched after the rehearsal
+    // ----
 
     /** Nothing new waits for it, and those who can do it have time for it after the first service, and what is hired for it. */
     private boolean waits(WorkTask task) {
@@ -446,7 +447,10 @@ final class PlanJobMaker {
                         .allMatch(id -> afterwards.stream()
                                 .anyMatch(person -> person.id().equals(id)))
                 && task.hires().stream()
-                        .allMatch(id -> hire(Objects.requireNonNull(project.hires().get(id))).days().stream()
+                        .allMatch(id -> hire(
+                                        Objects.requireNonNull(project.hires().get(id)))
+                                .days()
+                                .stream()
                                 .anyMatch(day -> day * Job.DAY >= firstServiceOver()));
     }
 
@@ -545,8 +549,8 @@ final class PlanJobMaker {
                     .forEach(feed ->
                             apart.computeIfAbsent(feed, each -> new HashSet<>()).add(task.id()));
             task.proves()
-                    .forEach(feed ->
-                            proven.computeIfAbsent(feed, each -> new HashSet<>()).add(task.id()));
+                    .forEach(feed -> proven.computeIfAbsent(feed, each -> new HashSet<>())
+                            .add(task.id()));
         }
         Set<String> working = new HashSet<>();
         today.stream()

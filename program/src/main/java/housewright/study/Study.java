@@ -154,8 +154,7 @@ public final class Study implements Evidence {
     @Override
     public Study at(Moment other) {
         return byMoment.computeIfAbsent(
-                other,
-                each -> new Study(types, each, rules, byMoment, layouts, alike == null ? null : alike.at(each)));
+                other, each -> new Study(types, each, rules, byMoment, layouts, alike == null ? null : alike.at(each)));
     }
 
     /** What becomes of it with another content of the project, at the same moment. */
@@ -176,8 +175,7 @@ public final class Study implements Evidence {
         }
         Study first = at(Moment.target());
         Map<Moment, Study> others = new ConcurrentHashMap<>();
-        Study after = new Study(
-                other, first.moment, rules, others, layouts, first.alike == null ? first : first.alike);
+        Study after = new Study(other, first.moment, rules, others, layouts, first.alike == null ? first : first.alike);
         others.put(after.moment, after);
         return after;
     }

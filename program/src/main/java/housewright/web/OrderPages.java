@@ -100,13 +100,11 @@ final class OrderPages {
         String supplier = visit.field("supplier");
         if (items.isEmpty() || supplier.isEmpty()) {
             visit.goBack(
-                    home(job),
-                    new Session.Notice("An order wants a supplier, and one line at least.", true, false));
+                    home(job), new Session.Notice("An order wants a supplier, and one line at least.", true, false));
             return;
         }
         String id = freeId(now);
-        Order order =
-                new Order(id, List.copyOf(items), supplier, null, null, null, null, null, Remarks.NONE);
+        Order order = new Order(id, List.copyOf(items), supplier, null, null, null, null, null, Remarks.NONE);
         Outcome outcome = job.edit(
                 visit.author(),
                 visit.number("revision"),

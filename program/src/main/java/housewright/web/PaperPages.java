@@ -82,7 +82,8 @@ final class PaperPages {
         Inventory.Part part() {
             Inventory.Part part = inventory().get(paper());
             if (part.sheets().isEmpty()) {
-                throw Refused.notFound("There is nothing for the paper \"" + part.paper().title() + "\" yet.");
+                throw Refused.notFound(
+                        "There is nothing for the paper \"" + part.paper().title() + "\" yet.");
             }
             return part;
         }
@@ -95,7 +96,8 @@ final class PaperPages {
 
         /** Where a phone finds the project; empty where none can come in. */
         private String site() {
-            List<String> shared = visit.common.serving().share() ? visit.common.addresses().shared() : List.of();
+            List<String> shared =
+                    visit.common.serving().share() ? visit.common.addresses().shared() : List.of();
             return shared.isEmpty() ? "" : shared.getFirst() + Visit.home(job);
         }
 
@@ -138,8 +140,7 @@ final class PaperPages {
                     Visit.home(job),
                     visit.common.projects().clock().instant(),
                     zone(),
-                    new PapersPage.Chosen(
-                            choice.size(), choice.labels(), choice.first(), choice.site(), wrong));
+                    new PapersPage.Chosen(choice.size(), choice.labels(), choice.first(), choice.site(), wrong));
         }
     }
 
@@ -194,13 +195,7 @@ final class PaperPages {
         Visit.write(
                 visit.ctx,
                 output -> JtepaperlistGenerated.render(
-                        output,
-                        null,
-                        page,
-                        Visit.home(asked.job),
-                        visit.session.token,
-                        lead,
-                        asked.now.revision()));
+                        output, null, page, Visit.home(asked.job), visit.session.token, lead, asked.now.revision()));
     }
 
     private static void open(Visit visit) throws StoreException {
@@ -226,10 +221,13 @@ final class PaperPages {
             throws StoreException {
         Issue issue = asked.issue();
         String name = part.paper().id() + which + ".pdf";
-        byte[] made = asked.make(name + part.sheets().stream()
-                        .map(Inventory.Mark::id)
-                        .filter(chosen)
-                        .toList(), () -> issue.pdf(part.paper(), chosen));
+        byte[] made = asked.make(
+                name
+                        + part.sheets().stream()
+                                .map(Inventory.Mark::id)
+                                .filter(chosen)
+                                .toList(),
+                () -> issue.pdf(part.paper(), chosen));
         asked.send(made, name, "application/pdf");
     }
 
@@ -299,7 +297,11 @@ final class PaperPages {
     }
 
     private static void keep(Asked asked, Inventory.Part part, List<Printed> sheets) throws StoreException {
-        asked.visit.common.projects().store().keepPrinted(asked.job.id(), part.paper().id(), sheets);
+        asked.visit
+                .common
+                .projects()
+                .store()
+                .keepPrinted(asked.job.id(), part.paper().id(), sheets);
         asked.visit.common.live().printed(asked.job.id());
     }
 
@@ -310,7 +312,8 @@ final class PaperPages {
         visit.common.live().printed(asked.job.id());
         visit.goBack(
                 home(asked.job),
-                new Session.Notice("It is no longer written down that " + paper.title() + " was printed.", false, false));
+                new Session.Notice(
+                        "It is no longer written down that " + paper.title() + " was printed.", false, false));
     }
 
     private static void allPrinted(Visit visit) throws StoreException {
@@ -328,7 +331,12 @@ final class PaperPages {
         for (Inventory.Part part : asked.inventory().parts()) {
             if (!part.sheets().isEmpty()) {
                 count += part.sheets().size();
-                keep(asked, part, part.sheets().stream().map(mark -> asPrinted(asked, part, mark)).toList());
+                keep(
+                        asked,
+                        part,
+                        part.sheets().stream()
+                                .map(mark -> asPrinted(asked, part, mark))
+                                .toList());
             }
         }
         visit.goBack(

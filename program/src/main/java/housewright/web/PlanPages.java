@@ -101,9 +101,7 @@ final class PlanPages {
         List<PlanPage.EventRow> rows = plan == null
                 ? List.of()
                 : PlanPage.events(
-                        standing.basis().job(),
-                        plan,
-                        visit.common.standings().likelihood(visit, job, now));
+                        standing.basis().job(), plan, visit.common.standings().likelihood(visit, job, now));
         Visit.write(visit.ctx, output -> JteplaneventsGenerated.render(output, null, rows));
     }
 
@@ -182,7 +180,8 @@ final class PlanPages {
         Change change = gone ? new Change.Drop(Section.PINS, task) : new Change.Put(Section.PINS, task, pin);
         String says = gone ? "Unpinned " + task : "Pinned " + task;
         Outcome outcome = job.edit(visit.author(), visit.number("revision"), says, List.of(change));
-        visit.goBack(TaskPage.href(Visit.home(job), task), Said.of(outcome, says + ". Plan again to see what comes of it"));
+        visit.goBack(
+                TaskPage.href(Visit.home(job), task), Said.of(outcome, says + ". Plan again to see what comes of it"));
     }
 
     /** The task named in the address, which must be there. */

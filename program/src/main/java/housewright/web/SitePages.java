@@ -145,10 +145,7 @@ final class SitePages {
             case BLOCKED -> id + " is blocked";
         };
         Outcome outcome = job.edit(
-                visit.author(),
-                visit.number("revision"),
-                says,
-                List.of(new Change.Put(Section.LOG, id, made)));
+                visit.author(), visit.number("revision"), says, List.of(new Change.Put(Section.LOG, id, made)));
         visit.goBack(back, Said.of(outcome, says));
     }
 
@@ -202,8 +199,8 @@ final class SitePages {
         Now now = job.now();
         String id = entry(visit, now);
         String says = "Took back what the log says of " + id;
-        Outcome outcome = job.edit(
-                visit.author(), visit.number("revision"), says, List.of(new Change.Drop(Section.LOG, id)));
+        Outcome outcome =
+                job.edit(visit.author(), visit.number("revision"), says, List.of(new Change.Drop(Section.LOG, id)));
         visit.goBack(TaskPage.href(Visit.home(job), id), Said.of(outcome, says));
     }
 }

@@ -23,8 +23,7 @@ final class Standings {
     Standing of(Visit visit, OpenProject job, Now now) {
         LocalDateTime at = visit.moment(now);
         LocalDateTime step = at.minusMinutes(at.getMinute() % STEP);
-        return kept.get(
-                job.id() + ' ' + now.revision() + ' ' + step, () -> Standing.of(now.study(), step));
+        return kept.get(job.id() + ' ' + now.revision() + ' ' + step, () -> Standing.of(now.study(), step));
     }
 
     /** How likely the accepted plan is kept; worked out once a day for a revision, which takes a while. */

@@ -161,7 +161,21 @@ final class Visit {
                         .filter(question ->
                                 question.answer() == null || question.answer().isBlank())
                         .count();
-            case OVERVIEW, VENUE, EQUIPMENT, CABLES, PATCH, SIGNAL, RACKS, ORDERS, WORK, PLAN, PEOPLE, CALL, READY, PAPERS, HISTORY -> 0;
+            case OVERVIEW,
+                    VENUE,
+                    EQUIPMENT,
+                    CABLES,
+                    PATCH,
+                    SIGNAL,
+                    RACKS,
+                    ORDERS,
+                    WORK,
+                    PLAN,
+                    PEOPLE,
+                    CALL,
+                    READY,
+                    PAPERS,
+                    HISTORY -> 0;
         };
         return count == 0 ? "" : Long.toString(count);
     }

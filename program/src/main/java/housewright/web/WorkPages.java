@@ -56,8 +56,7 @@ final class WorkPages {
                         asked(visit, "words"),
                         visit.session.role.mayDoAll() ? asked(visit, "edit") : ""),
                 home);
-        visit.show(
-                job, now, Page.WORK, "Work", (output, frame) -> JteworkGenerated.render(output, null, frame, page));
+        visit.show(job, now, Page.WORK, "Work", (output, frame) -> JteworkGenerated.render(output, null, frame, page));
     }
 
     private static void one(Visit visit) throws StoreException {
@@ -68,8 +67,7 @@ final class WorkPages {
                 .find(PlanPages.task(visit, now))
                 .orElseThrow(() -> Refused.notFound("There is no such task."));
         String home = Visit.home(job);
-        TaskPage page = TaskPage.of(
-                now, visit.common.standings().of(visit, job, now), task, new PageLinks(home), home);
+        TaskPage page = TaskPage.of(now, visit.common.standings().of(visit, job, now), task, new PageLinks(home), home);
         visit.show(
                 job,
                 now,

@@ -317,7 +317,8 @@ final class Cables {
                 String place = plug.equipment() == null ? null : job.placeOf(plug.equipment());
                 if (isUp(plug)) {
                     draft.at(place);
-                    draft.assumed.add("that the tester's other half was plugged in up there when that end was made off");
+                    draft.assumed.add(
+                            "that the tester's other half was plugged in up there when that end was made off");
                 } else if (place != null) {
                     job.at(draft, place);
                 }

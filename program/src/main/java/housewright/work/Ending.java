@@ -313,7 +313,8 @@ final class Ending {
         List<String> needed = needed(deadline);
         boolean all = deadline.needs() != null && deadline.needs().all();
         for (Draft each : List.copyOf(job.drafts.values())) {
-            boolean proof = each.kind == TaskKind.PROVE && (all || each.proves.stream().anyMatch(needed::contains));
+            boolean proof =
+                    each.kind == TaskKind.PROVE && (all || each.proves.stream().anyMatch(needed::contains));
             if (proof || each.kind == TaskKind.TRAIN || each.kind == TaskKind.LOOK || each.kind == TaskKind.ALIGN) {
                 draft.after(each);
             }

@@ -46,8 +46,8 @@ final class Job {
     private static final int UNKNOWN_MINUTES = 15;
 
     /** What could fall is heavy: nobody else is in the room. Where no more than a tool could, the floor below is fenced off. */
-    private static final Set<TaskKind> LOADS = EnumSet.of(
-            TaskKind.MOUNT, TaskKind.MOVE, TaskKind.STRIKE, TaskKind.SECURE, TaskKind.OWN);
+    private static final Set<TaskKind> LOADS =
+            EnumSet.of(TaskKind.MOUNT, TaskKind.MOVE, TaskKind.STRIKE, TaskKind.SECURE, TaskKind.OWN);
 
     /** Work for which nobody can hold on to the steps. */
     private static final Set<TaskKind> BOTH_HANDS =
@@ -63,6 +63,7 @@ final class Job {
     final Map<String, Draft> drafts = new LinkedHashMap<>();
     /** The task that one has become part of, by id. */
     final Map<String, String> joined = new HashMap<>();
+
     final Set<String> notes = new LinkedHashSet<>();
     private final Map<String, Set<Draft>> byEntity = new HashMap<>();
     private final Map<String, String> orderOf = new HashMap<>();
@@ -265,8 +266,9 @@ final class Job {
         if (LOADS.contains(draft.kind)) {
             draft.conditions.add(RoomCondition.EMPTY);
         }
-        draft.cautions.add("Work at height, " + Say.metres(height)
-                + " up: fence off the floor below and keep it clear, tools tied on; only people trained for it, by local law.");
+        draft.cautions.add(
+                "Work at height, " + Say.metres(height)
+                        + " up: fence off the floor below and keep it clear, tools tied on; only people trained for it, by local law.");
         Hire way = lift;
         if (way == null) {
             draft.assumed.add(

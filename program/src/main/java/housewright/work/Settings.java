@@ -124,7 +124,8 @@ final class Settings {
             case RADIO_TRANSMITTER, RADIO_RECEIVER, STAGE_BOX, MIXER, PERSONAL_MIXER, PROCESSOR, AMPLIFIER, RECORDER ->
                 "audio";
             case CONTROL_PANEL, BUTTON_PAD, DMX_INTERFACE, DMX_NODE, DMX_SPLITTER, DMX_MERGER, DIMMER -> "lighting";
-            case CONVERTER, MATRIX, EMBEDDER, DE_EMBEDDER, VISION_MIXER, CAMERA, CAPTURE, PROJECTOR, ENCODER -> "picture";
+            case CONVERTER, MATRIX, EMBEDDER, DE_EMBEDDER, VISION_MIXER, CAMERA, CAPTURE, PROJECTOR, ENCODER ->
+                "picture";
             case SWITCH, INTERNET_ROUTER -> "network";
             default -> null;
         };

@@ -290,7 +290,8 @@ final class Things {
     /** From the floor where its type is known to allow that; nobody guesses that it does. */
     private void address(Draft draft, Equipment thing) {
         Model model = job.model(thing);
-        Boolean rdm = (model == null || model.light() == null) ? null : model.light().rdm();
+        Boolean rdm =
+                (model == null || model.light() == null) ? null : model.light().rdm();
         if (Boolean.TRUE.equals(rdm)) {
             job.fromTheFloor(draft, thing);
             return;

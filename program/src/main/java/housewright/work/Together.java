@@ -175,9 +175,15 @@ final class Together {
         if (draft.kind == TaskKind.PROVE) {
             Feed feed = job.project.feeds().get(draft.proves.iterator().next());
             if (feed != null) {
-                which.add(feed.never() ? "never" : feed.carries() == null ? "any" : feed.carries().word());
+                which.add(
+                        feed.never()
+                                ? "never"
+                                : feed.carries() == null
+                                        ? "any"
+                                        : feed.carries().word());
                 job.project.events().values().stream()
-                        .filter(each -> each.needs() != null && each.needs().feeds().contains(feed.id()))
+                        .filter(each ->
+                                each.needs() != null && each.needs().feeds().contains(feed.id()))
                         .forEach(each -> which.add(each.id()));
             }
             return String.join("-", which);
@@ -238,7 +244,8 @@ final class Together {
                 yield link == null ? null : racked(link);
             }
             case LOOK -> draft.rooms.isEmpty() ? room(job.project.equipment().keySet()) : first(draft.rooms);
-            case PROVE -> draft.places.isEmpty() ? null : roomOf(List.copyOf(draft.places).getLast());
+            case PROVE ->
+                draft.places.isEmpty() ? null : roomOf(List.copyOf(draft.places).getLast());
             default -> {
                 Equipment thing = job.project.equipment().get(id);
                 yield thing == null ? null : job.placeOf(thing);
@@ -459,36 +466,41 @@ final class Together {
         return switch (one.kind) {
             case TAKE_OUT -> "Take out " + Say.counted(count, "cable", "cables") + at + told;
             case STRIKE -> "Strike " + things(count) + at + told;
-            case MOVE -> (up ? "Hang " : "Move ") + things(count) + (rack ? " into " : " to ") + Words.said(place) + told;
+            case MOVE ->
+                (up ? "Hang " : "Move ") + things(count) + (rack ? " into " : " to ") + Words.said(place) + told;
             case MOUNT -> (up ? "Hang " : rack ? "Mount " : "Set up ") + things(count) + high + told;
             case SECURE -> "Fit the missing safety attachments of " + things(count) + high + told;
             case WIRE -> "Wire " + things(count) + at + " into the mains, test and certify them" + told;
-            case PULL -> "Pull " + Say.counted(count, "cable", "cables") + " to " + Words.said(place) + ", "
-                    + Say.metres(Math.ceil(metres(members))) + " in all, and label both ends" + told;
+            case PULL ->
+                "Pull " + Say.counted(count, "cable", "cables") + " to " + Words.said(place) + ", "
+                        + Say.metres(Math.ceil(metres(members))) + " in all, and label both ends" + told;
             case TERMINATE -> "Make off " + Say.counted(count, "cable", "cables") + high + told;
             case TEST -> "Test " + Say.counted(count, "cable", "cables") + at + ", every conductor" + told;
-            case REPLUG -> "Plug " + Say.counted(count, "cable", "cables") + at + " elsewhere, and label them anew" + told;
+            case REPLUG ->
+                "Plug " + Say.counted(count, "cable", "cables") + at + " elsewhere, and label them anew" + told;
             case CONNECT -> "Plug in " + things(count) + high + told;
             case POWER -> "Plug the mains of " + things(count) + at + " in elsewhere" + told;
-            case ADDRESS -> "Set the addresses of " + Say.counted(count, "fixture", "fixtures")
-                    + (one.overhead ? high : " for " + Words.said(place) + ", on the ground") + told;
+            case ADDRESS ->
+                "Set the addresses of " + Say.counted(count, "fixture", "fixtures")
+                        + (one.overhead ? high : " for " + Words.said(place) + ", on the ground") + told;
             case TERMINATOR -> "Plug in " + Say.counted(count, "terminator", "terminators") + high + told;
-            case LEADS -> "Label and try the " + Say.counted(leads(members), "loose lead", "loose leads")
-                    + " for " + Say.some(names, TOLD) + ", on the bench";
+            case LEADS ->
+                "Label and try the " + Say.counted(leads(members), "loose lead", "loose leads") + " for "
+                        + Say.some(names, TOLD) + ", on the bench";
             case CONFIGURE -> "Set up " + Say.counted(count, "device", "devices") + at + told;
-            case TUNE -> "Set " + Say.counted(count, "radio link", "radio links")
-                    + ", look what else is on the air, walk the room with each" + told;
+            case TUNE ->
+                "Set " + Say.counted(count, "radio link", "radio links")
+                        + ", look what else is on the air, walk the room with each" + told;
             case FOCUS -> "Focus " + Say.counted(count, "fixture", "fixtures") + high + told;
-            case LOOK -> "See " + Say.counted(count, "look", "looks") + " in the dark, set them right and save them" + told;
+            case LOOK ->
+                "See " + Say.counted(count, "look", "looks") + " in the dark, set them right and save them" + told;
             case PROVE -> "Prove " + Say.counted(count, "feed", "feeds") + " in " + Words.said(place) + told;
             default -> one.title + " and " + (count - 1) + " more";
         };
     }
 
     private static int leads(List<Draft> members) {
-        return members.stream()
-                .mapToInt(each -> each.about.size() - 1)
-                .sum();
+        return members.stream().mapToInt(each -> each.about.size() - 1).sum();
     }
 
     private static String things(int count) {

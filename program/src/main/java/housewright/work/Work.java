@@ -92,10 +92,11 @@ public final class Work {
                 case STRIKE, TAKE_OUT, RETURN -> !waitedFor.contains(id);
                 default -> false;
             };
-            draft.mayPause = !draft.parts.isEmpty() || switch (draft.kind) {
-                case PREPARE, PLAN_NETWORK, PRINT_LABELS, RECEIVE, LEADS, OWN -> true;
-                default -> false;
-            };
+            draft.mayPause = !draft.parts.isEmpty()
+                    || switch (draft.kind) {
+                        case PREPARE, PLAN_NETWORK, PRINT_LABELS, RECEIVE, LEADS, OWN -> true;
+                        default -> false;
+                    };
             if (draft.own && draft.beforehand) {
                 draft.beforehand = first.stream()
                         .allMatch(

@@ -51,7 +51,8 @@ class CardsTest {
     private static Study study(String yaml) {
         return switch (ProjectReader.read("hall.yaml", yaml.getBytes(StandardCharsets.UTF_8), LIBRARY)) {
             case ReadResult.Loaded loaded -> Study.of(loaded.project(), LIBRARY);
-            case ReadResult.Refused refused -> throw new AssertionError(refused.errors().toString());
+            case ReadResult.Refused refused ->
+                throw new AssertionError(refused.errors().toString());
         };
     }
 
@@ -122,8 +123,9 @@ class CardsTest {
         for (Card card : cards(hall)) {
             assertThat(ids.add(card.id())).as(card.id()).isTrue();
             assertThat(card.title()).isNotBlank();
-            card.tables().forEach(table -> table.rows()
-                    .forEach(row -> assertThat(row).hasSameSizeAs(table.heads())));
+            card.tables()
+                    .forEach(
+                            table -> table.rows().forEach(row -> assertThat(row).hasSameSizeAs(table.heads())));
         }
     }
 
@@ -183,7 +185,8 @@ class CardsTest {
                             assertThat(demo.cabling().findLead(id).orElseThrow().joints())
                                     .as(id)
                                     .anyMatch(joint -> joint.plugs().stream()
-                                            .anyMatch(each -> each.at().saidPort().equals(end)));
+                                            .anyMatch(
+                                                    each -> each.at().saidPort().equals(end)));
                         }
                     }
                 }

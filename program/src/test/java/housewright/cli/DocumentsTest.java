@@ -59,7 +59,9 @@ class DocumentsTest {
     void thePublishedSchemaIsTheOneOfTheRecords(String command) {
         Golden.hold(
                 published(command),
-                DocumentSchemas.of(DOCUMENTS.get(command), "What housewright " + (command.equals("ready") ? "plan --ready" : command) + " --json prints"));
+                DocumentSchemas.of(
+                        DOCUMENTS.get(command),
+                        "What housewright " + (command.equals("ready") ? "plan --ready" : command) + " --json prints"));
     }
 
     @ParameterizedTest

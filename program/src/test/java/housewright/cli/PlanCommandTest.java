@@ -63,7 +63,9 @@ class PlanCommandTest {
         for (String none : new String[] {"tomorrow", "2027-02-30T08:00", "2027-05-01T25:00", "12.02.2027"}) {
             Terminal.Ran ran = Terminal.typing(text).run("plan", "-", "--now", none);
             assertThat(ran.status()).isEqualTo(2);
-            assertThat(ran.err()).contains("'" + none + "' is no time. Write year").doesNotContain("java");
+            assertThat(ran.err())
+                    .contains("'" + none + "' is no time. Write year")
+                    .doesNotContain("java");
         }
         Terminal.Ran some = plan(text, "--seconds", "some");
         assertThat(some.status()).isEqualTo(2);
@@ -76,11 +78,17 @@ class PlanCommandTest {
     @Test
     void aDayAloneIsItsBeginningAndABlankMayStandForTheT() throws IOException {
         String text = Files.readString(REFIT);
-        String begins = Terminal.typing(text).run("plan", "-", "--quick", "--now", "2027-05-01T00:00").out();
+        String begins = Terminal.typing(text)
+                .run("plan", "-", "--quick", "--now", "2027-05-01T00:00")
+                .out();
         assertThat(begins).contains("Sat 8 May");
-        assertThat(Terminal.typing(text).run("plan", "-", "--quick", "--now", "2027-05-01").out())
+        assertThat(Terminal.typing(text)
+                        .run("plan", "-", "--quick", "--now", "2027-05-01")
+                        .out())
                 .isEqualTo(begins);
-        assertThat(Terminal.typing(text).run("plan", "-", "--quick", "--now", "2027-05-01 00:00").out())
+        assertThat(Terminal.typing(text)
+                        .run("plan", "-", "--quick", "--now", "2027-05-01 00:00")
+                        .out())
                 .isEqualTo(begins);
     }
 
@@ -150,7 +158,8 @@ class PlanCommandTest {
         assertThat(ran.out())
                 .containsPattern("\"id\" : \"align-foyer\"[^}]*\"start\" : \"2027-05-08T16:00\"")
                 .containsPattern("\"id\" : \"train-desk\"[^}]*\"people\" : \\[\\s*\"visitor\"\\s*]");
-        Terminal.Ran never = plan(text.replace("align-foyer: {from: 2027-05-08 16", "align-foyer: {from: 2027-05-08 18"), "--quick");
+        Terminal.Ran never =
+                plan(text.replace("align-foyer: {from: 2027-05-08 16", "align-foyer: {from: 2027-05-08 18"), "--quick");
         assertThat(never.status()).isEqualTo(1);
         assertThat(never.out()).contains("Measure and set the loudspeakers of foyer");
     }
@@ -166,7 +175,9 @@ class PlanCommandTest {
                 .isPositive()
                 .isLessThan(ran.out().indexOf("[print-labels]"));
         assertThat(ran.out()).doesNotContain("[mount-desk]");
-        assertThat(Terminal.plain().run("plan", file.toString(), "--ready", "nobody").err())
+        assertThat(Terminal.plain()
+                        .run("plan", file.toString(), "--ready", "nobody")
+                        .err())
                 .contains("no person nobody");
     }
 
@@ -187,7 +198,9 @@ class PlanCommandTest {
                     .isZero();
         }
         assertThat(folder.resolve("one/lead.ics")).hasSameBinaryContentAs(folder.resolve("two/lead.ics"));
-        assertThat(Biweekly.parse(Files.readString(folder.resolve("one/visitor.ics"))).first().getEvents())
+        assertThat(Biweekly.parse(Files.readString(folder.resolve("one/visitor.ics")))
+                        .first()
+                        .getEvents())
                 .hasSizeGreaterThan(5);
     }
 }

@@ -54,16 +54,19 @@ class PlanInFileTest {
                 "state: late, until: 2027-02-17 12:00, why|state: late, why|log.o1|until",
                 "to: 2027-02-15 10:30, people: [visitor], by|to: 2027-02-15 08:30, people: [visitor], by|log.pull-C001|after the beginning",
             })
-    void whatIsWrongIsSaidWithItsPlaceAndWhatWasExpected(String right, String wrong, String path, @org.jspecify.annotations.Nullable String says) {
+    void whatIsWrongIsSaidWithItsPlaceAndWhatWasExpected(
+            String right, String wrong, String path, @org.jspecify.annotations.Nullable String says) {
         assertThat(TEXT).contains(right);
 
         ReadResult result = read(TEXT.replace(right, wrong));
 
-        assertThat(result).isInstanceOfSatisfying(ReadResult.Refused.class, refused -> assertThat(refused.errors())
-                .anySatisfy(error -> {
-                    assertThat(error.path()).startsWith(path);
-                    assertThat(error.text()).contains(says == null ? "log" : says);
-                }));
+        assertThat(result)
+                .isInstanceOfSatisfying(
+                        ReadResult.Refused.class,
+                        refused -> assertThat(refused.errors()).anySatisfy(error -> {
+                            assertThat(error.path()).startsWith(path);
+                            assertThat(error.text()).contains(says == null ? "log" : says);
+                        }));
     }
 
     @Test

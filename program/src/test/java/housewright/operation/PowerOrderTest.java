@@ -73,7 +73,8 @@ class PowerOrderTest {
                 """);
         // without a route in the box a cable in and a cable out still say which way it goes
         assertThat(things(order)).containsExactly("player", "desk", "amp");
-        assertThat(order.kept()).contains(new Must("player", "desk", Why.SIGNAL), new Must("player", "amp", Why.AMPLIFIER));
+        assertThat(order.kept())
+                .contains(new Must("player", "desk", Why.SIGNAL), new Must("player", "amp", Why.AMPLIFIER));
         assertThat(order.broken()).isEmpty();
         assertThat(order.shutDown().stream().map(PowerOrder.Step::thing)).containsExactly("amp", "desk", "player");
     }
@@ -163,7 +164,9 @@ class PowerOrderTest {
         for (Must broken : order.broken()) {
             Set<Must> more = new HashSet<>(order.kept());
             more.add(broken);
-            assertThat(all).as("%s need not be given up in %s", broken, drawn.text()).noneMatch(each -> obeys(each, more));
+            assertThat(all)
+                    .as("%s need not be given up in %s", broken, drawn.text())
+                    .noneMatch(each -> obeys(each, more));
         }
     }
 
@@ -194,6 +197,7 @@ class PowerOrderTest {
         final List<String> kinds = new ArrayList<>();
         /** Which thing a program runs on, or which sequencer feeds a thing; -1 for none. */
         final int[] up;
+
         final int[] sequencerUp;
         final boolean[][] sends;
 
@@ -213,7 +217,8 @@ class PowerOrderTest {
             }
             for (int i = 0; i < count; i++) {
                 for (int j = 0; j < count; j++) {
-                    boolean carry = !kinds.get(i).equals("words") && !kinds.get(j).equals("words");
+                    boolean carry =
+                            !kinds.get(i).equals("words") && !kinds.get(j).equals("words");
                     sends[i][j] = i != j && carry && random.nextInt(4) == 0;
                 }
             }
@@ -235,7 +240,8 @@ class PowerOrderTest {
             for (int i = 0; i < kinds.size(); i++) {
                 for (int j = 0; j < kinds.size(); j++) {
                     if (sends[i][j]) {
-                        text.append("  C%d-%d: {from: d%d.out-%d, to: d%d.in-%d}\n".formatted(i, j, i, j + 1, j, i + 1));
+                        text.append(
+                                "  C%d-%d: {from: d%d.out-%d, to: d%d.in-%d}\n".formatted(i, j, i, j + 1, j, i + 1));
                     }
                 }
             }

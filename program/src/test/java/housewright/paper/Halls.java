@@ -71,7 +71,8 @@ final class Halls {
     static Study of(String yaml) {
         return switch (ProjectReader.read("hall.yaml", yaml.getBytes(StandardCharsets.UTF_8), LIBRARY)) {
             case ReadResult.Loaded loaded -> Study.of(loaded.project(), LIBRARY);
-            case ReadResult.Refused refused -> throw new AssertionError(refused.errors().toString());
+            case ReadResult.Refused refused ->
+                throw new AssertionError(refused.errors().toString());
         };
     }
 }

@@ -11,7 +11,10 @@ final class PageText {
         StringBuilder out = new StringBuilder();
         for (Sheet sheet : sheets) {
             out.append("== ").append(sheet.id()).append(": ").append(sheet.title());
-            out.append(sheet.lying() ? " (lying)" : sheet.large() ? " (large)" : "").append(", for: ").append(sheet.recipient()).append('\n');
+            out.append(sheet.lying() ? " (lying)" : sheet.large() ? " (large)" : "")
+                    .append(", for: ")
+                    .append(sheet.recipient())
+                    .append('\n');
             sheet.blocks().forEach(block -> out.append(text(block)).append('\n'));
         }
         return out.toString();
@@ -32,11 +35,15 @@ final class PageText {
 
     private static String labels(Block.Labels labels) {
         StringJoiner lines = new StringJoiner("\n");
-        lines.add("[labels: " + Say.number(labels.width(), 1) + " x " + Say.number(labels.height(), 1) + (labels.outlined() ? " mm, outlined]" : " mm]"));
+        lines.add("[labels: " + Say.number(labels.width(), 1) + " x " + Say.number(labels.height(), 1)
+                + (labels.outlined() ? " mm, outlined]" : " mm]"));
         for (Label label : labels.labels()) {
-            lines.add(Say.number(label.left(), 2) + " " + Say.number(label.top(), 2) + ", " + Say.number(label.points(), 1)
+            lines.add(Say.number(label.left(), 2) + " " + Say.number(label.top(), 2) + ", "
+                    + Say.number(label.points(), 1)
                     + " pt: " + String.join(" / ", label.lines())
-                    + (label.code().isEmpty() ? "" : " [" + label.code() + ", " + Say.number(label.side(), 1) + " mm]"));
+                    + (label.code().isEmpty()
+                            ? ""
+                            : " [" + label.code() + ", " + Say.number(label.side(), 1) + " mm]"));
         }
         return lines.toString();
     }

@@ -86,7 +86,8 @@ class PrintedTest {
                     assertThat(box.getWidth() * MM_PER_POINT).isCloseTo(drawing.width(), within(0.2));
                     assertThat(box.getHeight() * MM_PER_POINT).isCloseTo(drawing.height(), within(0.2));
                     assertThat(document.getPage(i).getAnnotations()).isEmpty();
-                    Matcher words = Pattern.compile("<text[^>]*>([A-Za-z0-9-]+)</text>").matcher(drawing.svg());
+                    Matcher words =
+                            Pattern.compile("<text[^>]*>([A-Za-z0-9-]+)</text>").matcher(drawing.svg());
                     while (words.find()) {
                         assertThat(text).contains(words.group(1));
                     }
@@ -107,9 +108,13 @@ class PrintedTest {
     @Test
     void printsWhateverIsWritten() throws IOException {
         String hall = "\"} body {display:none} </style><b>Ł\u00F8n\u2126 \u6F22 \uD83C\uDFA4 \u0007";
-        Sheet sheet = Sheet.upright("x", hall, hall, List.of(
-                new Block.Text(hall),
-                new Block.Table("t", List.of(Column.text("a", 1)), List.of(Row.of("r", hall)))));
+        Sheet sheet = Sheet.upright(
+                "x",
+                hall,
+                hall,
+                List.of(
+                        new Block.Text(hall),
+                        new Block.Table("t", List.of(Column.text("a", 1)), List.of(Row.of("r", hall)))));
         try (PDDocument document =
                 Loader.loadPDF(Pdf.of(hall, "Title", "Why?", PageSize.A4, List.of(new Issued(sheet, "r", "d"))))) {
             assertThat(text(document)).contains("body{display:none}</style><b>Łøn", "Sheet1of1");

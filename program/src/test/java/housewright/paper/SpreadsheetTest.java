@@ -40,13 +40,29 @@ class SpreadsheetTest {
             for (int i = 0; i < tables.size(); i++) {
                 Spreadsheet table = tables.get(i);
                 List<Row> rows = read.getSheet(i).orElseThrow().read();
-                assertThat(cells(rows.getFirst(), table)).isEqualTo(table.heads().stream().map(Column::head).toList());
+                assertThat(cells(rows.getFirst(), table))
+                        .isEqualTo(table.heads().stream().map(Column::head).toList());
                 for (int n = 0; n < table.rows().size(); n++) {
-                    assertThat(cells(rows.get(n + 1), table)).isEqualTo(table.rows().get(n));
+                    assertThat(cells(rows.get(n + 1), table))
+                            .isEqualTo(table.rows().get(n));
                 }
             }
-            assertThat(read.getSheet(0).orElseThrow().read().get(1).getCell(1).getType().name()).isEqualTo("NUMBER");
-            assertThat(read.getSheet(0).orElseThrow().read().get(2).getCell(0).getType().name()).isEqualTo("STRING");
+            assertThat(read.getSheet(0)
+                            .orElseThrow()
+                            .read()
+                            .get(1)
+                            .getCell(1)
+                            .getType()
+                            .name())
+                    .isEqualTo("NUMBER");
+            assertThat(read.getSheet(0)
+                            .orElseThrow()
+                            .read()
+                            .get(2)
+                            .getCell(0)
+                            .getType()
+                            .name())
+                    .isEqualTo("STRING");
         }
     }
 

@@ -44,17 +44,28 @@ class TestRecordTest {
     void aFeedSaysItsDelayAndANeverFeedNothing() {
         assertThat(text(row("test-feeds", "words-to-screen projector.picture")))
                 .contains("house format 1080p50", "allowed 6 frames");
-        double nanos = DEMO.findProof("words-to-screen").orElseThrow().pairs().getFirst().delayNanos();
+        double nanos = DEMO.findProof("words-to-screen")
+                .orElseThrow()
+                .pairs()
+                .getFirst()
+                .delayNanos();
         assertThat(text(row("test-feeds", "words-to-screen projector.picture")))
                 .contains("delay " + Say.number(nanos / 1e6, 1) + " ms");
-        assertThat(text(row("test-feeds", "click-stays-in sub.sound"))).contains("Nothing of it").doesNotContain("delay");
+        assertThat(text(row("test-feeds", "click-stays-in sub.sound")))
+                .contains("Nothing of it")
+                .doesNotContain("delay");
     }
 
     @Test
     void snagsComeFromTheLogAndLinesForTheRest() {
         Paper snags = Papers.find("snag-list").orElseThrow();
-        List<Row> planned = snags.sheets(Halls.planned(), Halls.OPTIONS).getFirst().tables().getFirst().rows();
-        List<Row> demo = snags.sheets(DEMO, Halls.OPTIONS).getFirst().tables().getFirst().rows();
+        List<Row> planned = snags.sheets(Halls.planned(), Halls.OPTIONS)
+                .getFirst()
+                .tables()
+                .getFirst()
+                .rows();
+        List<Row> demo =
+                snags.sheets(DEMO, Halls.OPTIONS).getFirst().tables().getFirst().rows();
         assertThat(demo).noneMatch(row -> row.key().startsWith("log-")).hasSize(16);
         long held = Halls.planned().project().log().values().stream()
                 .filter(entry -> entry.state() == housewright.model.SiteState.LATE

@@ -50,9 +50,12 @@ class VolunteerCardsPrintedTest {
                 assertThat(text).contains(card.title().replaceAll("\\s+", ""));
                 for (Block block : card.blocks()) {
                     if (block instanceof Block.Steps steps) {
-                        steps.steps().forEach(step -> assertThat(text)
-                                .as(card.id())
-                                .contains(step.act().replaceAll("\\s+", ""), step.see().replaceAll("\\s+", "")));
+                        steps.steps()
+                                .forEach(step -> assertThat(text)
+                                        .as(card.id())
+                                        .contains(
+                                                step.act().replaceAll("\\s+", ""),
+                                                step.see().replaceAll("\\s+", "")));
                     }
                 }
             }

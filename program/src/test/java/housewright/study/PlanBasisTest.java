@@ -34,9 +34,7 @@ class PlanBasisTest {
             String text = Files.readString(Path.of("../examples/on-site.yaml"));
             assertThat(text).contains(from);
             ReadResult result = ProjectReader.read(
-                    "on-site.yaml",
-                    text.replace(from, to).getBytes(java.nio.charset.StandardCharsets.UTF_8),
-                    LIBRARY);
+                    "on-site.yaml", text.replace(from, to).getBytes(java.nio.charset.StandardCharsets.UTF_8), LIBRARY);
             return ((ReadResult.Loaded) result).project();
         } catch (IOException e) {
             throw new AssertionError(e);
@@ -54,7 +52,8 @@ class PlanBasisTest {
         int nine = basis.job().minute(LocalDateTime.parse("2027-05-08T09:00"));
 
         assertThat(log.now()).isEqualTo(nine + 50);
-        assertThat(log.done()).contains(new Slot("copy-old-desk", List.of(new Window(nine, nine + 35)), List.of("lead")));
+        assertThat(log.done())
+                .contains(new Slot("copy-old-desk", List.of(new Window(nine, nine + 35)), List.of("lead")));
         assertThat(log.done()).extracting(Slot::task).containsOnly("print-labels", "copy-old-desk", "receive-desk");
         // ten minutes in all, five of them gone: the example of a labour unit, as work has it
         assertThat(log.begun()).singleElement().satisfies(begun -> {
@@ -76,9 +75,10 @@ class PlanBasisTest {
 
     @Test
     void pinsHoldPeopleAndStarts() {
-        PlanBasis basis = basis(project(
-                "pins: {train-desk: {people: [lead],",
-                "pins: {align-hall: {from: 2027-05-08 14:02}, align-foyer: {from: 2027-05-08 09:00}, train-desk: {people: [visitor],"));
+        PlanBasis basis = basis(
+                project(
+                        "pins: {train-desk: {people: [lead],",
+                        "pins: {align-hall: {from: 2027-05-08 14:02}, align-foyer: {from: 2027-05-08 09:00}, train-desk: {people: [visitor],"));
 
         assertThat(basis.job().task("train-desk").crew().pinned()).containsExactly("visitor");
         assertThat(basis.job().task("align-hall").timing().start())
@@ -105,15 +105,17 @@ class PlanBasisTest {
         Project project = project("log:\n", "log:\n  desk: {state: late, until: 2027-05-08 11:00}\n");
 
         assertThat(basis(project).log().late())
-                .containsExactly(Map.entry(
-                        "desk", basis(project).job().minute(LocalDateTime.parse("2027-05-08T11:00"))));
+                .containsExactly(
+                        Map.entry("desk", basis(project).job().minute(LocalDateTime.parse("2027-05-08T11:00"))));
         assertThat(Study.of(project, LIBRARY).findings().due())
                 .anySatisfy(finding -> assertThat(finding.message()).contains("comes 2027-05-08"));
     }
 
     @Test
     void ordersAreWantedOnTheDayOnWhichTheAcceptedPlanBeginsWhatUsesThem() {
-        Project project = project("    mount-desk: {from: 2027-05-08 09:35, to: 2027-05-08", "    mount-desk: {from: 2027-05-06 09:35, to: 2027-05-06");
+        Project project = project(
+                "    mount-desk: {from: 2027-05-08 09:35, to: 2027-05-08",
+                "    mount-desk: {from: 2027-05-06 09:35, to: 2027-05-06");
         Study study = Study.of(project, LIBRARY);
 
         assertThat(study.neededByPlan()).containsEntry("desk", LocalDate.parse("2027-05-06"));
@@ -143,7 +145,8 @@ class PlanBasisTest {
         assertThat(after.signals()).isSameAs(before.signals());
         assertThat(after.project()).isSameAs(ticked);
         assertThat(after.findings().due()).hasSize(before.findings().due().size() + 1);
-        assertThat(after.findings().due()).isEqualTo(Study.of(ticked, LIBRARY).findings().due());
+        assertThat(after.findings().due())
+                .isEqualTo(Study.of(ticked, LIBRARY).findings().due());
         Project changed = Change.apply(ticked, List.of(new Change.Drop(Section.CABLES, "C4")));
         assertThat(after.after(changed).work()).isNotSameAs(before.work());
     }

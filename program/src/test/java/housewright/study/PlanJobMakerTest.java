@@ -116,7 +116,9 @@ class PlanJobMakerTest {
                 """);
         assertThat(job.person("ann").onSite())
                 .containsExactly(
-                        new Window(at(0, 9), at(0, 14)), new Window(at(2, 9), at(2, 12)), new Window(at(4, 20), at(5, 0)));
+                        new Window(at(0, 9), at(0, 14)),
+                        new Window(at(2, 9), at(2, 12)),
+                        new Window(at(4, 20), at(5, 0)));
         assertThat(job.person("ann").remote()).containsExactly(new Window(at(1, 19), at(1, 20)));
         assertThat(job.person("ann").name()).isEqualTo("lead");
         assertThat(job.person("ann").limits()).isEqualTo(Limits.USUAL);
@@ -138,8 +140,7 @@ class PlanJobMakerTest {
                       - {from: 2027-06-01, to: 2027-06-02}
                 tasks: {sweep: {takes: 4 h}}
                 """);
-        assertThat(made.job().person("ann").visits())
-                .containsExactly(new Visit(1, 2, 150, 60), new Visit(4, 4, 60, 0));
+        assertThat(made.job().person("ann").visits()).containsExactly(new Visit(1, 2, 150, 60), new Visit(4, 4, 60, 0));
         assertThat(made.assumed()).anyMatch(each -> each.startsWith("A visit of ann ends on 2027-03-03, before"));
         Request request = Request.of(made.job(), Effort.repeatable(1, 1));
         Schedule schedule = ListScheduler.schedule(request);
@@ -149,7 +150,8 @@ class PlanJobMakerTest {
 
     @Test
     void whatAsksForNoSkillAsksForSomebodyWhoDoesAnything() {
-        String task = "tasks: {sweep: {takes: 1 h}, wire: {takes: 1 h, skills: [mains]}, call: {takes: 1 h, who: [ann]}}\n";
+        String task =
+                "tasks: {sweep: {takes: 1 h}, wire: {takes: 1 h, skills: [mains]}, call: {takes: 1 h, who: [ann]}}\n";
         Job known = job("people: {ann: {skills: [general]}, el: {skills: [mains]}}\n" + task);
         assertThat(known.task("sweep").crew().skills()).containsExactly("general");
         assertThat(known.task("wire").crew().skills()).containsExactly("mains");
@@ -169,8 +171,7 @@ class PlanJobMakerTest {
                 equipment: {desk: {model: analog-16, at: desk, life: new}}
                 files: {show: {for: desk, takes: 2 h, where: remote}}
                 """;
-        String afar =
-                "remote: [{days: mon-sun, from: \"18:00\", to: \"20:00\", between: [2027-02-20, 2027-03-07]}]";
+        String afar = "remote: [{days: mon-sun, from: \"18:00\", to: \"20:00\", between: [2027-02-20, 2027-03-07]}]";
         Job job = job(file + ANN.replace("]}}\n", "]}}\n").replace("free:", afar + ", free:"));
         Task prepare = job.task("prepare-show");
         assertThat(prepare.site().remote()).isTrue();
@@ -271,7 +272,8 @@ class PlanJobMakerTest {
 
     @Test
     void whatNoOrderHasIsPlannedAsIfItWereThere() {
-        assertThat(made(ANN + "equipment: {a: {model: analog-16, at: desk, life: new}}\n").assumed())
+        assertThat(made(ANN + "equipment: {a: {model: analog-16, at: desk, life: new}}\n")
+                        .assumed())
                 .anyMatch(each -> each.startsWith("What tasks use and no order has (such as a)"));
     }
 
@@ -332,9 +334,11 @@ class PlanJobMakerTest {
         assertThat(waits.timing().after()).as("backed up before it goes").containsExactly("copy-old");
         Task before = job(parts + ANN.replace("2027-03-07]", "2027-03-06]")).task("strike-old");
         assertThat(before.timing().earliest()).isZero();
-        Task noSkill = job(parts + ANN + "tasks: {strike-old: {skills: [mains]}}\n")
-                .task("strike-old");
-        assertThat(noSkill.timing().earliest()).as("nobody with the skill is there").isZero();
+        Task noSkill =
+                job(parts + ANN + "tasks: {strike-old: {skills: [mains]}}\n").task("strike-old");
+        assertThat(noSkill.timing().earliest())
+                .as("nobody with the skill is there")
+                .isZero();
     }
 
     @Test
@@ -349,10 +353,15 @@ class PlanJobMakerTest {
         assertThat(rehearse.timing().start()).isEqualTo(at(5, 10));
         assertThat(job.dueOf(job.task("replug-C1"))).isEqualTo(at(5, 10));
         assertThat(job.dueOf(job.task("mount-desk"))).isEqualTo(job.deadline());
-        Task free = job(ANN + SWAP + events.replace("  rehearsal: {from: 2027-03-06 10:00, to: 2027-03-06 12:00, needs: all}\n", ""))
+        Task free = job(ANN
+                        + SWAP
+                        + events.replace(
+                                "  rehearsal: {from: 2027-03-06 10:00, to: 2027-03-06 12:00, needs: all}\n", ""))
                 .task("rehearse-first");
         assertThat(free.timing().start()).isNull();
-        assertThat(free.timing().after()).as("it has no time of its own: all that first").contains("replug-C1");
+        assertThat(free.timing().after())
+                .as("it has no time of its own: all that first")
+                .contains("replug-C1");
     }
 
     // ---- tasks ----

@@ -1,7 +1,7 @@
 package housewright.testing;
 
-import housewright.model.AcceptedPlan;
 import housewright.model.About;
+import housewright.model.AcceptedPlan;
 import housewright.model.Adapter;
 import housewright.model.Budget;
 import housewright.model.Cable;
@@ -24,9 +24,9 @@ import housewright.model.Latency;
 import housewright.model.LightData;
 import housewright.model.Lighting;
 import housewright.model.LocalRef;
+import housewright.model.LogEntry;
 import housewright.model.Look;
 import housewright.model.MadeFile;
-import housewright.model.LogEntry;
 import housewright.model.Model;
 import housewright.model.NamePattern;
 import housewright.model.Needs;
@@ -36,11 +36,11 @@ import housewright.model.PatchEntry;
 import housewright.model.Patchable;
 import housewright.model.Pathway;
 import housewright.model.Person;
+import housewright.model.Pin;
 import housewright.model.Place;
+import housewright.model.PlannedTask;
 import housewright.model.Port;
 import housewright.model.Practice;
-import housewright.model.Pin;
-import housewright.model.PlannedTask;
 import housewright.model.Project;
 import housewright.model.Question;
 import housewright.model.RadioLink;
@@ -217,7 +217,8 @@ public final class RandomProjects extends RandomRecords {
             case "AcceptedPlan.times" -> entities(tasks, PlannedTask.class);
             case "AcceptedPlan.pins" -> entities(tasks, Pin.class);
             case "AcceptedPlan.seed" -> random.nextInt(1000);
-            case "PlannedTask.from", "LogEntry.from", "Stretch.from" -> values.moment().minusYears(2);
+            case "PlannedTask.from", "LogEntry.from", "Stretch.from" ->
+                values.moment().minusYears(2);
             case "PlannedTask.to", "LogEntry.to", "Stretch.to", "LogEntry.until" -> values.moment();
             case "PlannedTask.people", "Pin.people", "LogEntry.people" -> some(() -> values.pick(people));
             case "PlannedTask.hires" -> some(() -> values.pick(hires));

@@ -17,13 +17,16 @@ class LabelLinkTest {
             assertThat(cable.statusCode()).isEqualTo(303);
             String page = cable.headers().firstValue("Location").orElseThrow();
             assertThat(page).endsWith("/table/cables?row=C101#C101");
-            assertThat(helper.get(page.substring(page.indexOf("/p/"), page.indexOf('#'))).body()).contains("C101");
+            assertThat(helper.get(page.substring(page.indexOf("/p/"), page.indexOf('#')))
+                            .body())
+                    .contains("C101");
             assertThat(helper.get(home + "/label/equipment.desk").statusCode()).isEqualTo(303);
             for (String gone : new String[] {"cables.C999", "cables.", ".", "desk", "patch.desk"}) {
                 HttpResponse<String> answer = helper.get(home + "/label/" + gone);
                 assertThat(answer.statusCode()).as(gone).isEqualTo(404);
             }
-            assertThat(Visitor.stranger(hall).get(home + "/label/cables.C101").statusCode()).isEqualTo(401);
+            assertThat(Visitor.stranger(hall).get(home + "/label/cables.C101").statusCode())
+                    .isEqualTo(401);
             assertThat(hall.faults()).isEmpty();
         }
     }

@@ -79,8 +79,7 @@ class PagesInBrowserTest {
     }
 
     /** Takes a picture of each page, and adds what is wrong with it to the troubles. */
-    static void look(
-            Browser browser, Hall of, List<Pages.Shown> pages, Size size, Paper paper, List<String> troubles) {
+    static void look(Browser browser, Hall of, List<Pages.Shown> pages, Size size, Paper paper, List<String> troubles) {
         try (BrowserContext window = browser.open(size, paper.scheme)) {
             var page = window.newPage();
             page.onConsoleMessage(message -> {

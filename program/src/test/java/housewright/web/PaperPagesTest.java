@@ -44,7 +44,11 @@ class PaperPagesTest {
 
     private static String row(String page, String paper) {
         int from = page.indexOf("<tr id=\"" + paper + "\">");
-        return from < 0 ? "" : page.substring(from, page.indexOf("</tr>", from)).replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
+        return from < 0
+                ? ""
+                : page.substring(from, page.indexOf("</tr>", from))
+                        .replaceAll("<[^>]*>", " ")
+                        .replaceAll("\\s+", " ");
     }
 
     private static String text(byte[] pdf) throws IOException {
@@ -62,21 +66,29 @@ class PaperPagesTest {
         String cable = hall.job().now().project().cables().keySet().iterator().next();
         assertThat(text(first)).contains("Revision " + revision, cable);
         assertThat(row(list(lead), "cable-schedule")).contains("as printed", "revision " + revision);
-        assertThat(lead.getBytes(papers() + "/cable-schedule/pdf")).as("the same revision").isEqualTo(first);
+        assertThat(lead.getBytes(papers() + "/cable-schedule/pdf"))
+                .as("the same revision")
+                .isEqualTo(first);
 
         hall.edit(new Author("ada", Role.LEAD), "Took a cable out", new Change.Drop(Section.CABLES, cable));
         assertThat(row(list(lead), "cable-schedule")).contains("1 sheet changed since revision " + revision);
         byte[] second = lead.getBytes(papers() + "/cable-schedule/pdf");
         assertThat(text(second)).contains("Revision " + (revision + 1));
-        assertThat(row(list(lead), "cable-schedule")).as("a download is no print").contains("1 sheet changed");
+        assertThat(row(list(lead), "cable-schedule"))
+                .as("a download is no print")
+                .contains("1 sheet changed");
 
         lead.post(papers() + "/cable-schedule/forget", Map.of());
         assertThat(row(list(lead), "cable-schedule")).contains("never printed");
         lead.post(papers() + "/printed", Map.of("revision", Long.toString(revision)));
-        assertThat(row(list(lead), "cable-schedule")).as("another state was looked at").contains("never printed");
+        assertThat(row(list(lead), "cable-schedule"))
+                .as("another state was looked at")
+                .contains("never printed");
         lead.post(papers() + "/printed", Map.of("revision", Long.toString(revision + 1)));
         assertThat(list(lead)).contains("as it should be").doesNotContain("never printed");
-        assertThat(hall.job().now().revision()).as("the project itself is as it was").isEqualTo(revision + 1);
+        assertThat(hall.job().now().revision())
+                .as("the project itself is as it was")
+                .isEqualTo(revision + 1);
     }
 
     @Test
@@ -89,8 +101,10 @@ class PaperPagesTest {
                     .contains("default-src 'none'")
                     .doesNotContain("script-src");
             assertThat(page.body()).contains("Patch sheets").doesNotContain("<script");
-            assertThat(visitor.getBytes(papers() + "/patch-sheets/pdf")).startsWith("%PDF-".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
-            assertThat(visitor.post(papers() + "/patch-sheets/print", Map.of()).statusCode()).isEqualTo(403);
+            assertThat(visitor.getBytes(papers() + "/patch-sheets/pdf"))
+                    .startsWith("%PDF-".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+            assertThat(visitor.post(papers() + "/patch-sheets/print", Map.of()).statusCode())
+                    .isEqualTo(403);
             assertThat(list(visitor)).doesNotContain("/print\"");
         }
     }
@@ -106,7 +120,9 @@ class PaperPagesTest {
                     .as("8.5 inches, ANSI/ASME Y14.1 (from memory)")
                     .isCloseTo(612, org.assertj.core.data.Offset.offset(0.5f));
         }
-        assertThat(lead.get(papers()).body()).as("the usual labels of that paper").contains("letter-30");
+        assertThat(lead.get(papers()).body())
+                .as("the usual labels of that paper")
+                .contains("letter-30");
         String wrong = lead.get(papers() + "?size=a4&labels=a4-44&first=45").body();
         assertThat(wrong).contains("1 to 44", "letter-30");
         lead.get(papers() + "?size=a4&labels=a4-21&first=4&site=http://192.0.2.7/p/hall");
@@ -126,9 +142,12 @@ class PaperPagesTest {
         }
         assertThat(names).contains("index.html", "contents.pdf", "cable-schedule.pdf", "cable-schedule.csv");
         viewer.getBytes(papers() + "/cable-schedule/xlsx"); // the press keeps only the last
-        assertThat(viewer.getBytes("/p/" + hall.job().id() + "/binder")).as("made again").isEqualTo(binder);
+        assertThat(viewer.getBytes("/p/" + hall.job().id() + "/binder"))
+                .as("made again")
+                .isEqualTo(binder);
         assertThat(viewer.get(papers() + "/no-such").statusCode()).isEqualTo(404);
-        assertThat(viewer.get(papers() + "/cable-schedule/csv/no-such").statusCode()).isEqualTo(404);
+        assertThat(viewer.get(papers() + "/cable-schedule/csv/no-such").statusCode())
+                .isEqualTo(404);
     }
 
     @Test

@@ -127,7 +127,10 @@ class PlanInBrowserTest {
         tick(helper, log + "copy-old-desk", Map.of("state", "done"));
         tick(helper, log + "receive-desk", Map.of("state", "done"));
         tick(helper, log + "strike-old-desk", Map.of("state", "begun"));
-        tick(helper, log + "replug-at-hall-later", Map.of("state", "blocked", "why", "no key", "until", "2027-05-08T11:00"));
+        tick(
+                helper,
+                log + "replug-at-hall-later",
+                Map.of("state", "blocked", "why", "no key", "until", "2027-05-08T11:00"));
     }
 
     private void tick(Visitor visitor, String path, Map<String, String> fields) {
@@ -219,7 +222,8 @@ class PlanInBrowserTest {
         page.locator("#why-mount-desk").fill("the shelf is broken");
         press("It is blocked");
         assertThat(page.locator("#task-mount-desk")).containsText("blocked: the shelf is broken");
-        Download calendar = page.waitForDownload(() -> page.locator(".call-doing a").click());
+        Download calendar =
+                page.waitForDownload(() -> page.locator(".call-doing a").click());
         assertThat(Biweekly.parse(Files.readString(calendar.path())).first().getEvents())
                 .anySatisfy(event -> assertThat(event.getUid().getValue()).startsWith("copy-old-desk-1.lead@"));
         page.emulateMedia(new Page.EmulateMediaOptions().setMedia(com.microsoft.playwright.options.Media.PRINT));
@@ -231,7 +235,8 @@ class PlanInBrowserTest {
         hall.now = Instant.parse("2027-05-08T07:02:00Z");
         go("/now?person=lead");
         assertThat(page.locator("h1")).containsText("lead can begin");
-        page.locator("li:has-text(\"Photograph and note\") button:has-text(\"Begin\")").click();
+        page.locator("li:has-text(\"Photograph and note\") button:has-text(\"Begin\")")
+                .click();
         assertThat(page.locator("#rows h2").first()).hasText("Begun");
         assertThat(logged("copy-old-desk").state()).isEqualTo(SiteState.BEGUN);
     }

@@ -70,8 +70,10 @@ class PlanPagesTest {
 
     @Test
     void aHelperTicksAndAViewerDoesNot() {
-        assertThat(post(Role.VIEWER, "/log/print-labels", Map.of("state", "done"))).isEqualTo(403);
-        assertThat(post(Role.HELPER, "/log/print-labels", Map.of("state", "done"))).isLessThan(400);
+        assertThat(post(Role.VIEWER, "/log/print-labels", Map.of("state", "done")))
+                .isEqualTo(403);
+        assertThat(post(Role.HELPER, "/log/print-labels", Map.of("state", "done")))
+                .isLessThan(400);
         LogEntry entry = hall.job().now().project().log().get("print-labels");
         assertThat(entry).isNotNull();
         assertThat(entry.state()).isEqualTo(SiteState.DONE);
@@ -79,14 +81,17 @@ class PlanPagesTest {
         assertThat(entry.people()).containsExactly("visitor");
         assertThat(post(Role.HELPER, "/log/print-labels/take-back", Map.of())).isLessThan(400);
         assertThat(hall.job().now().project().log()).doesNotContainKey("print-labels");
-        assertThat(post(Role.HELPER, "/log/no-such-task", Map.of("state", "done"))).isEqualTo(404);
-        assertThat(post(Role.HELPER, "/log/print-labels", Map.of("state", "finished"))).isEqualTo(400);
+        assertThat(post(Role.HELPER, "/log/no-such-task", Map.of("state", "done")))
+                .isEqualTo(404);
+        assertThat(post(Role.HELPER, "/log/print-labels", Map.of("state", "finished")))
+                .isEqualTo(400);
     }
 
     @Test
     void aBlockedTaskWantsAReason() {
         long before = hall.job().now().revision();
-        assertThat(post(Role.HELPER, "/log/train-desk", Map.of("state", "blocked"))).isLessThan(400);
+        assertThat(post(Role.HELPER, "/log/train-desk", Map.of("state", "blocked")))
+                .isLessThan(400);
         assertThat(hall.job().now().revision()).isEqualTo(before);
     }
 
@@ -96,11 +101,15 @@ class PlanPagesTest {
                 "/plan/search", "/plan/accept", "/plan/pins/train-desk", "/work/train-desk", "/orders/desk/placed")) {
             assertThat(post(Role.HELPER, path, Map.of())).as(path).isEqualTo(403);
         }
-        assertThat(post(Role.LEAD, "/plan/pins/train-desk", Map.of("people", "visitor"))).isLessThan(400);
-        assertThat(hall.job().now().project().plan()).isNotNull().satisfies(plan -> assertThat(plan.pins())
-                .containsKey("train-desk"));
-        assertThat(post(Role.LEAD, "/plan/pins/train-desk", Map.of("people", ""))).isLessThan(400);
-        assertThat(post(Role.LEAD, "/plan/pins/train-desk", Map.of("people", "nobody-known"))).isEqualTo(400);
+        assertThat(post(Role.LEAD, "/plan/pins/train-desk", Map.of("people", "visitor")))
+                .isLessThan(400);
+        assertThat(hall.job().now().project().plan())
+                .isNotNull()
+                .satisfies(plan -> assertThat(plan.pins()).containsKey("train-desk"));
+        assertThat(post(Role.LEAD, "/plan/pins/train-desk", Map.of("people", "")))
+                .isLessThan(400);
+        assertThat(post(Role.LEAD, "/plan/pins/train-desk", Map.of("people", "nobody-known")))
+                .isEqualTo(400);
     }
 
     @Test
@@ -131,12 +140,13 @@ class PlanPagesTest {
             lead.post(at + "/log/strike-old-desk", revised(onTheDay, Map.of("state", "begun")));
             lead.post(
                     at + "/log/replug-at-hall-later",
-                    revised(
-                            onTheDay,
-                            Map.of("state", "blocked", "why", "no key", "until", "2027-05-08T11:00")));
-            assertThat(lead.get(at + "/plan").body()).contains("does not hold any more").contains("replug-at-hall-later is blocked when it begins");
+                    revised(onTheDay, Map.of("state", "blocked", "why", "no key", "until", "2027-05-08T11:00")));
+            assertThat(lead.get(at + "/plan").body())
+                    .contains("does not hold any more")
+                    .contains("replug-at-hall-later is blocked when it begins");
             lead.post(at + "/plan/search", Map.of("seconds", "3"));
-            Solve solve = onTheDay.server.common().solves().find(onTheDay.job().id()).orElseThrow();
+            Solve solve =
+                    onTheDay.server.common().solves().find(onTheDay.job().id()).orElseThrow();
             while (solve.state() == Solve.State.RUNNING) {
                 Thread.sleep(50);
             }

@@ -30,10 +30,12 @@ class PressTest {
     void busyPressSaysSoAndOtherProjectsGoOn() {
         Press press = new Press(Duration.ofMillis(50));
         assertThatThrownBy(() -> press.make("hall", "slow", this::slow))
-                .isInstanceOfSatisfying(Refused.class, e -> assertThat(e.getStatus()).isEqualTo(503))
+                .isInstanceOfSatisfying(
+                        Refused.class, e -> assertThat(e.getStatus()).isEqualTo(503))
                 .hasMessageContaining("It is being made still");
         assertThatThrownBy(() -> press.make("hall", "other", () -> bytes("other")))
-                .isInstanceOfSatisfying(Refused.class, e -> assertThat(e.getStatus()).isEqualTo(503))
+                .isInstanceOfSatisfying(
+                        Refused.class, e -> assertThat(e.getStatus()).isEqualTo(503))
                 .hasMessageContaining("Another paper of this project");
         assertThat(new Press().make("chapel", "other", () -> bytes("other"))).isEqualTo(bytes("other"));
         done.countDown();
@@ -46,7 +48,8 @@ class PressTest {
         Press press = new Press();
         AtomicInteger times = new AtomicInteger();
         for (int i = 0; i < 3; i++) {
-            assertThat(press.make("hall", "a", () -> bytes("a" + times.incrementAndGet()))).isEqualTo(bytes("a1"));
+            assertThat(press.make("hall", "a", () -> bytes("a" + times.incrementAndGet())))
+                    .isEqualTo(bytes("a1"));
         }
         assertThatThrownBy(() -> press.make("hall", "b", () -> {
                     throw new IllegalStateException("no ink");

@@ -170,7 +170,9 @@ class RoutesTest {
     /** All that a request might change. */
     private static String state(Hall hall) throws StoreException {
         ProjectStore store = hall.projects.store();
-        List<ProjectStore.Printed> printed = store.listProjects().isEmpty() ? List.of() : store.listPrinted(hall.job().id());
+        List<ProjectStore.Printed> printed = store.listProjects().isEmpty()
+                ? List.of()
+                : store.listPrinted(hall.job().id());
         return store.listProjects() + "\n" + store.listLinks() + "\n" + printed;
     }
 
@@ -181,7 +183,9 @@ class RoutesTest {
             path = path.replace("{project}", hall.job().id());
         }
         if (attempt == 0) {
-            path = path.replace("{feed}", Demo.FEED).replace("{question}", "q5").replace("{revision}", "1")
+            path = path.replace("{feed}", Demo.FEED)
+                    .replace("{question}", "q5")
+                    .replace("{revision}", "1")
                     .replace("{task}", "prove-" + Demo.FEED)
                     .replace("{entry}", "prove-" + Demo.FEED)
                     .replace("{person}", "lead")
@@ -195,7 +199,8 @@ class RoutesTest {
                 ? filled
                 : filled + "?before=" + Visitor.encoded(odd(random)) + "&about=" + Visitor.encoded(odd(random))
                         + "&thing=" + Visitor.encoded(odd(random)) + "&person=" + Visitor.encoded(odd(random)) + "&day="
-                        + Visitor.encoded(odd(random)) + "&edit=" + Visitor.encoded(odd(random)) + "&t-id=" + Visitor.encoded(odd(random)) + "&size=letter&labels="
+                        + Visitor.encoded(odd(random)) + "&edit=" + Visitor.encoded(odd(random)) + "&t-id="
+                        + Visitor.encoded(odd(random)) + "&size=letter&labels="
                         + Visitor.encoded(odd(random)) + "&first=" + Visitor.encoded(odd(random));
     }
 

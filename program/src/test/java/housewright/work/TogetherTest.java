@@ -75,7 +75,9 @@ class TogetherTest {
                 """);
         assertThat(work.find("terminate-C1").orElseThrow().hires()).isEmpty();
         assertThat(work.find("terminate-C1-up").orElseThrow().hires()).containsExactly("lift");
-        assertThat(work.find("test-C1").orElseThrow().hires()).as("tested from below").isEmpty();
+        assertThat(work.find("test-C1").orElseThrow().hires())
+                .as("tested from below")
+                .isEmpty();
         assertThat(work.find("test-C1").orElseThrow().after()).contains("terminate-C1", "terminate-C1-up");
     }
 }

@@ -149,7 +149,8 @@ class WorkPropertiesTest {
                 assertThat(task.id()).startsWith(task.kind().word() + "-" + place);
                 if (task.parts().isEmpty()) {
                     assertThat(task.id().replaceFirst("-up$", ""))
-                            .endsWith(about.substring(about.lastIndexOf('.') + 1).replaceFirst("-up$", ""));
+                            .endsWith(
+                                    about.substring(about.lastIndexOf('.') + 1).replaceFirst("-up$", ""));
                 }
             }
             if (task.heightM() != null && task.heightM() > 3.5 && !task.own()) {
@@ -326,7 +327,9 @@ class WorkPropertiesTest {
             boolean concerned = GATHERED.contains(task.kind())
                     || !task.parts().isEmpty()
                     || task.about().stream().anyMatch(touched::contains);
-            assertThat(concerned || joined(old, task) || old.containsKey(task.id())).as(task.id()).isTrue();
+            assertThat(concerned || joined(old, task) || old.containsKey(task.id()))
+                    .as(task.id())
+                    .isTrue();
         }
     }
 

@@ -54,8 +54,7 @@ public final class Binder {
      * @param date of a revision that the folder does not have yet, as it is printed
      * @param watch does each step, given what it is in words
      */
-    public Binder(
-            Path folder, PageSize size, Labelling labels, String date, BiConsumer<String, Runnable> watch) {
+    public Binder(Path folder, PageSize size, Labelling labels, String date, BiConsumer<String, Runnable> watch) {
         this.folder = folder;
         this.size = size;
         this.labels = labels;
@@ -82,13 +81,12 @@ public final class Binder {
             return new Binding.NotBound(folder.resolve(Manifest.FILE) + " cannot be read: " + e.getMessage()
                     + ". Nothing was written. Name another folder, or move that file away to begin a binder anew.");
         } catch (IOException e) {
-            return new Binding.NotBound(
-                    folder + " cannot be written: " + e.getMessage() + ". Papers in it may be of two revisions; run it again.");
+            return new Binding.NotBound(folder + " cannot be written: " + e.getMessage()
+                    + ". Papers in it may be of two revisions; run it again.");
         }
     }
 
-    private Binding bind(Study study, List<Paper> papers, String revision, @Nullable Manifest old)
-            throws IOException {
+    private Binding bind(Study study, List<Paper> papers, String revision, @Nullable Manifest old) throws IOException {
         String hall = study.project().about().name();
         Manifest same = old != null && old.revision().equals(revision) ? old : null;
         String day = same == null ? date : same.date();
@@ -106,7 +104,10 @@ public final class Binder {
         }
         work(steps);
         for (Paper paper : Papers.all()) {
-            Step step = steps.stream().filter(each -> each.paper.equals(paper)).findFirst().orElse(null);
+            Step step = steps.stream()
+                    .filter(each -> each.paper.equals(paper))
+                    .findFirst()
+                    .orElse(null);
             if (step == null) {
                 keep(paper, old, revision, entries, states, files);
                 continue;
@@ -256,14 +257,7 @@ public final class Binder {
                             ? last.before() // the same revision, printed otherwise by another version of the program
                             : new Manifest.Before(last.revision(), last.date(), last.rows());
             return new Manifest.Entry(
-                    sheet.id(),
-                    paper.id(),
-                    sheet.title(),
-                    content,
-                    revision,
-                    options.date(),
-                    Hash.rows(sheet),
-                    before);
+                    sheet.id(), paper.id(), sheet.title(), content, revision, options.date(), Hash.rows(sheet), before);
         }
 
         private void write(List<Issued> issued) throws IOException {

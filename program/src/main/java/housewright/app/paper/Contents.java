@@ -86,7 +86,8 @@ final class Contents {
         for (Manifest.Entry each : manifest.sheets()) {
             Manifest.Before before = each.before();
             if (before != null && states.get(each.id()) == State.CHANGED) {
-                rows.add(Row.of(each.id(), each.title(), before.revision(), before.date(), "revision " + each.revision()));
+                rows.add(Row.of(
+                        each.id(), each.title(), before.revision(), before.date(), "revision " + each.revision()));
             }
         }
         for (Manifest.Entry each : manifest.withdrawn()) {
@@ -100,8 +101,9 @@ final class Contents {
         Markup out = new Markup();
         out.raw("<h1>" + Markup.escaped(hall) + "</h1>\n<p class=\"for\">" + Markup.escaped(summary()) + "</p>\n");
         Map<String, List<Manifest.Entry>> byPaper = new LinkedHashMap<>();
-        manifest.sheets().forEach(each -> byPaper.computeIfAbsent(each.paper(), id -> new ArrayList<>())
-                .add(each));
+        manifest.sheets()
+                .forEach(each -> byPaper.computeIfAbsent(each.paper(), id -> new ArrayList<>())
+                        .add(each));
         out.raw("<div class=\"table\"><table><thead><tr><th>Paper</th><th>For</th><th>Question</th><th>Sheets</th>"
                 + "<th>Files</th></tr></thead><tbody>\n");
         byPaper.forEach((id, entries) -> {
@@ -140,5 +142,4 @@ final class Contents {
     private static String kind(String paper, String file) {
         return file.equals(paper + ".pdf") ? "PDF" : file.equals(paper + ".xlsx") ? "XLSX" : file;
     }
-
 }

@@ -47,7 +47,9 @@ public record Inventory(List<Part> parts) {
                             .map(sheet -> new Mark(sheet.id(), sheet.title(), Hash.of(sheet)))
                             .toList(),
                     Spreadsheet.of(sheets).stream().map(Spreadsheet::name).toList(),
-                    sheets.stream().flatMap(sheet -> sheet.blocks().stream()).anyMatch(Block.Labels.class::isInstance)));
+                    sheets.stream()
+                            .flatMap(sheet -> sheet.blocks().stream())
+                            .anyMatch(Block.Labels.class::isInstance)));
         }
         return new Inventory(parts);
     }

@@ -51,7 +51,8 @@ public record Issue(Study study, PageSize size, Labelling labels, String revisio
     }
 
     private List<Spreadsheet> tables(Paper paper) {
-        List<Sheet> sheets = sheets(paper, id -> true).stream().map(Issued::sheet).toList();
+        List<Sheet> sheets =
+                sheets(paper, id -> true).stream().map(Issued::sheet).toList();
         return Spreadsheet.of(sheets);
     }
 

@@ -20,12 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param withdrawn those of the revision before that are no more
  */
 record Manifest(
-        int version,
-        String revision,
-        String date,
-        @Nullable String before,
-        List<Entry> sheets,
-        List<Entry> withdrawn) {
+        int version, String revision, String date, @Nullable String before, List<Entry> sheets, List<Entry> withdrawn) {
     static final int VERSION = 1;
     static final String FILE = "manifest.json";
 
@@ -66,8 +61,12 @@ record Manifest(
         }
     }
 
-    @Nullable Entry find(String sheet) {
-        return sheets.stream().filter(each -> each.id().equals(sheet)).findFirst().orElse(null);
+    @Nullable
+    Entry find(String sheet) {
+        return sheets.stream()
+                .filter(each -> each.id().equals(sheet))
+                .findFirst()
+                .orElse(null);
     }
 
     String json() {

@@ -29,8 +29,7 @@ public final class Acceptance {
         Map<String, PlannedTask> times = new LinkedHashMap<>();
         plan.tasks().forEach(task -> times.put(task.slot().task(), times(job, task)));
         Integer kept = seed != null && seed == seed.intValue() ? Integer.valueOf(seed.intValue()) : null;
-        return new Change.Accept(new AcceptedPlan(
-                made.truncatedTo(ChronoUnit.MINUTES), kept, times, Map.of()));
+        return new Change.Accept(new AcceptedPlan(made.truncatedTo(ChronoUnit.MINUTES), kept, times, Map.of()));
     }
 
     private static PlannedTask times(Job job, Planned task) {

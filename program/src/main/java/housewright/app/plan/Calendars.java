@@ -134,18 +134,16 @@ public final class Calendars {
         if (!task.after().isEmpty()) {
             says.add("After " + String.join(", ", task.after()) + ".");
         }
-        says.add(
-                task.slackMinutes() == 0
-                        ? "It cannot slip."
-                        : "It may slip by " + task.slackMinutes() + " min.");
+        says.add(task.slackMinutes() == 0 ? "It cannot slip." : "It may slip by " + task.slackMinutes() + " min.");
         says.add("Task " + task.slot().task() + ".");
         return String.join("\n", says);
     }
 
     /** A date of the zone; a floating one is read back in the zone of this machine, which is the one it is written in. */
     private Date date(int minute) {
-        return Date.from(
-                job.at(minute).atZone(zone == null ? ZoneId.systemDefault() : zone).toInstant());
+        return Date.from(job.at(minute)
+                .atZone(zone == null ? ZoneId.systemDefault() : zone)
+                .toInstant());
     }
 
     private static String slug(String name) {

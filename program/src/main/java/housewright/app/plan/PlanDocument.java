@@ -82,7 +82,10 @@ public record PlanDocument(
     /** A task that is elsewhere than in the accepted plan. */
     public record MovePart(
             String id,
-            @Doc("Local time it began at in the accepted plan") String was,
+
+            @Doc("Local time it began at in the accepted plan")
+            String was,
+
             @Doc("Ids of who was to do it") List<String> wasBy,
 
             @Doc("Local time it begins at now; null where it is left out") @Nullable

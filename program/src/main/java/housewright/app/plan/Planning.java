@@ -55,8 +55,7 @@ public final class Planning {
         long missed = value(PlanChecker.check(request, first), Goal.MISSED);
         progress.better(first, new Level(Goal.MISSED, missed, 0));
         if (progress.stopped()) {
-            return withAllGoals(
-                    request, fewerMoves(request, new Solved(first, List.of(), Solved.Ended.STOPPED, "")));
+            return withAllGoals(request, fewerMoves(request, new Solved(first, List.of(), Solved.Ended.STOPPED, "")));
         }
         Schedule begin = begin(request, first);
         Solved solved = solver.solve(request, begin, progress);

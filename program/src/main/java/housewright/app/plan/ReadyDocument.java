@@ -20,7 +20,10 @@ public record ReadyDocument(
             String title,
             @Doc("Minutes it takes") int takes,
             @Doc("How many others it takes") int others,
-            @Doc("Tasks that cannot begin before it is done") List<String> waiting,
+
+            @Doc("Tasks that cannot begin before it is done")
+            List<String> waiting,
+
             @Doc("Their minutes together") int waitingMinutes) {}
 
     public static ReadyDocument of(Job job, String person, LocalDateTime now, List<Ready> ready) {

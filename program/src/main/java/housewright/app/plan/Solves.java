@@ -33,10 +33,7 @@ public final class Solves implements AutoCloseable {
         }
         Solve solve = new Solve(revision, basis, request, clock.instant());
         byProject.put(project, solve);
-        Thread.ofPlatform()
-                .daemon()
-                .name("solve " + project)
-                .start(() -> solve.run(new Planning(solvers.get())));
+        Thread.ofPlatform().daemon().name("solve " + project).start(() -> solve.run(new Planning(solvers.get())));
         return solve;
     }
 

@@ -5,7 +5,6 @@ import housewright.plan.Plan;
 import housewright.plan.Request;
 import housewright.plan.Schedule;
 import housewright.plan.Slot;
-import housewright.plan.Solved;
 import housewright.plan.axis.Frozen;
 import housewright.plan.chance.Chance;
 import housewright.plan.chance.Likelihood;
@@ -32,11 +31,7 @@ import org.jspecify.annotations.Nullable;
  * @param broken what cannot be done as the plan has it any more, in sentences
  */
 public record Standing(
-        PlanBasis basis,
-        LocalDateTime now,
-        @Nullable Plan plan,
-        Set<String> unticked,
-        List<String> broken) {
+        PlanBasis basis, LocalDateTime now, @Nullable Plan plan, Set<String> unticked, List<String> broken) {
     private static final int DRAWS = 400;
     private static final Effort NONE = Effort.quick(1, 1);
 

@@ -80,8 +80,8 @@ public final class ComesTooLate implements Rule {
         return CARD.finding(
                 Severity.FIX,
                 List.of(new Subject("order", order.id())),
-                "The order " + Words.said(order.id()) + " comes " + comes + ", and the accepted plan begins on " + begins
-                        + " what needs it: " + Wording.things(order.items(), 4) + ".",
+                "The order " + Words.said(order.id()) + " comes " + comes + ", and the accepted plan begins on "
+                        + begins + " what needs it: " + Wording.things(order.items(), 4) + ".",
                 List.of(),
                 List.of(Fix.of("Ask for an earlier day, or plan again with what is known now.")));
     }

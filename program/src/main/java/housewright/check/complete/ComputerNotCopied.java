@@ -62,7 +62,9 @@ public final class ComputerNotCopied implements Rule {
                 return true; // one that is skipped says so on purpose
             }
             String name = (task.name() == null ? task.id() : task.name()).toLowerCase(Locale.ROOT);
-            if (!task.skip() && task.needs().contains(old.id()) && SAVES.stream().anyMatch(name::contains)) {
+            if (!task.skip()
+                    && task.needs().contains(old.id())
+                    && SAVES.stream().anyMatch(name::contains)) {
                 return true;
             }
         }

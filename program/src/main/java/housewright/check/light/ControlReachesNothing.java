@@ -56,10 +56,13 @@ public final class ControlReachesNothing implements Rule {
             if (gap != null && reached.light()) {
                 findings.add(finding(List.of(gap)));
             } else if (gap != null) {
-                gaps.computeIfAbsent(reached.sockets(), key -> new ArrayList<>(1)).add(gap);
+                gaps.computeIfAbsent(reached.sockets(), key -> new ArrayList<>(1))
+                        .add(gap);
             }
             Ref does = control.does();
-            if (does != null && !reached.things().contains(does.thing()) && !does.thing().equals(button.thing())) {
+            if (does != null
+                    && !reached.things().contains(does.thing())
+                    && !does.thing().equals(button.thing())) {
                 findings.add(finding(List.of(new Gap(
                         control,
                         List.of(does.thing()),
@@ -68,7 +71,9 @@ public final class ControlReachesNothing implements Rule {
             }
         }
         if (!gaps.isEmpty()) { // what a broken feed from there stops at is said by the feed
-            Reached.broken(evidence).forEach(pair -> gaps.remove(Reached.by(evidence, pair.from()).sockets()));
+            Reached.broken(evidence)
+                    .forEach(pair ->
+                            gaps.remove(Reached.by(evidence, pair.from()).sockets()));
         }
         gaps.values().forEach(these -> findings.add(finding(these)));
         return findings.stream();
@@ -90,7 +95,9 @@ public final class ControlReachesNothing implements Rule {
                 lamps.stream().filter(id -> !reached.things().contains(id)).toList();
         String calls = button.said() + " calls the look " + Words.said(look.id());
         if (lamps.isEmpty()) {
-            return reached.light() || reached.things().stream().anyMatch(id -> lights.findReceiver(id).isPresent())
+            return reached.light()
+                            || reached.things().stream()
+                                    .anyMatch(id -> lights.findReceiver(id).isPresent())
                     ? null
                     : new Gap(control, List.of(), calls + ", and nothing leads from it to any lamp");
         }
@@ -108,8 +115,7 @@ public final class ControlReachesNothing implements Rule {
                 missed,
                 missed.size() == lamps.size()
                         ? calls + ", and nothing leads from it to any lamp of it"
-                        : calls + ", and " + Said.things(missed) + " of it " + Said.be(missed.size())
-                                + " not reached");
+                        : calls + ", and " + Said.things(missed) + " of it " + Said.be(missed.size()) + " not reached");
     }
 
     /** Else it is told of the line, or of the lamp that hangs on none. */
@@ -132,7 +138,8 @@ public final class ControlReachesNothing implements Rule {
                 : "; so it is with "
                         + Said.some(gaps.stream()
                                 .skip(1)
-                                .map(gap -> Words.said(String.valueOf(gap.control().calls())))
+                                .map(gap ->
+                                        Words.said(String.valueOf(gap.control().calls())))
                                 .toList())
                         + ".";
         return CARD.finding(

@@ -64,7 +64,8 @@ record Reached(Set<String> things, Set<String> sockets, boolean light) {
         Set<String> missed = new HashSet<>();
         for (PairProof pair : broken(evidence)) {
             String lamp = pair.to().thing();
-            if (evidence.lights().things().containsKey(lamp) && by(evidence, pair.from()).light()) {
+            if (evidence.lights().things().containsKey(lamp)
+                    && by(evidence, pair.from()).light()) {
                 missed.add(lamp);
                 missed.add(hangsOn(evidence, lamp));
             }

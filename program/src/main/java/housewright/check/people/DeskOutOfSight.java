@@ -76,7 +76,8 @@ public final class DeskOutOfSight implements Rule {
         Collection<Present> things = evidence.pictures().things();
         Set<String> screens = new HashSet<>();
         for (Present thing : things) {
-            if (isA(thing, Kind.DISPLAY) && work.place().id().equals(thing.equipment().at())) {
+            if (isA(thing, Kind.DISPLAY)
+                    && work.place().id().equals(thing.equipment().at())) {
                 screens.add(thing.id());
             }
         }
@@ -102,6 +103,7 @@ public final class DeskOutOfSight implements Rule {
                 ? Stream.empty()
                 : camera.model().points().stream()
                         .flatMap(names -> names.names().stream())
-                        .map(point -> new Ref(camera.id() + "." + point).addresses().getFirst());
+                        .map(point ->
+                                new Ref(camera.id() + "." + point).addresses().getFirst());
     }
 }

@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** Work overhead, and nothing on the job that gets anybody up there. */

@@ -76,7 +76,9 @@ public final class OutletOverloaded implements Rule {
     /** Through its inlet goes more than it may carry: then its plug is not spoken of as well. */
     static boolean isInletOver(Evidence evidence, Supply supply) {
         Model model = supply.thing().model();
-        if (model == null || model.kind() == Kind.UPS || evidence.supplies().below(supply.id()).isEmpty()) {
+        if (model == null
+                || model.kind() == Kind.UPS
+                || evidence.supplies().below(supply.id()).isEmpty()) {
             return false;
         }
         double most = evidence.limit(CARD, MOST) / 100;
@@ -98,10 +100,8 @@ public final class OutletOverloaded implements Rule {
      * current, so at 120 V they carry the watts of their US kin: 15 A in place of 10 A, 20 A in place of 13 and 16 A.
      */
     private static double carries(Evidence evidence, String id, Model model, double watts) {
-        Double volts = evidence.supplies()
-                .find(id)
-                .map(evidence.supplies()::volts)
-                .orElse(null);
+        Double volts =
+                evidence.supplies().find(id).map(evidence.supplies()::volts).orElse(null);
         if (!Supplies.handsOn(model)
                 || model.figures() != Figures.TYPICAL
                 || evidence.project().models().containsKey(model.id())

@@ -207,8 +207,7 @@ final class Edit {
                 p.budget(),
                 p.practice(),
                 section == Section.PINS
-                        ? planned(Section.plan(p)
-                                .withPins(pick(section, Section.PINS, entities, Map.of())))
+                        ? planned(Section.plan(p).withPins(pick(section, Section.PINS, entities, Map.of())))
                         : p.plan(),
                 pick(section, Section.LOG, entities, p.log()),
                 exempt);

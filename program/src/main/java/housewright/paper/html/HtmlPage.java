@@ -17,7 +17,8 @@ public final class HtmlPage {
         Markup markup = new Markup();
         for (Issued issued : sheets) {
             Sheet sheet = issued.sheet();
-            markup.raw("<section id=\"" + Html.escaped(sheet.id()) + (sheet.large() ? "\" class=\"large" : "") + "\">\n");
+            markup.raw(
+                    "<section id=\"" + Html.escaped(sheet.id()) + (sheet.large() ? "\" class=\"large" : "") + "\">\n");
             markup.head(sheet.title(), sheet.recipient(), question).blocks(issued.blocks());
             markup.raw("<p class=\"foot\">" + Html.escaped(hall) + " · " + Html.escaped(title) + " · revision "
                     + Html.escaped(issued.revision()) + " · " + Html.escaped(issued.date()) + "</p>\n</section>\n");

@@ -20,7 +20,10 @@ public final class Markup {
     /** The head of a sheet. */
     public Markup head(String title, String recipient, String question) {
         out.append("<div class=\"head\"><h1>").append(Html.escaped(title)).append("</h1><p class=\"for\">For: ");
-        out.append(Html.escaped(recipient)).append(". ").append(Html.escaped(question)).append("</p></div>\n");
+        out.append(Html.escaped(recipient))
+                .append(". ")
+                .append(Html.escaped(question))
+                .append("</p></div>\n");
         return this;
     }
 
@@ -54,18 +57,26 @@ public final class Markup {
     }
 
     private void caution(Block.Caution caution) {
-        out.append("<p class=\"caution\"><b>Caution</b> ").append(Html.escaped(caution.text())).append("</p>\n");
+        out.append("<p class=\"caution\"><b>Caution</b> ")
+                .append(Html.escaped(caution.text()))
+                .append("</p>\n");
     }
 
     private void table(Block.Table table) {
         double sum = table.columns().stream().mapToDouble(Column::width).sum();
         out.append("<div class=\"table\"><table><colgroup>");
         for (Column column : table.columns()) {
-            out.append("<col style=\"width:").append(Html.num(100 * column.width() / sum)).append("%\"/>");
+            out.append("<col style=\"width:")
+                    .append(Html.num(100 * column.width() / sum))
+                    .append("%\"/>");
         }
         out.append("</colgroup>\n<thead><tr>");
         for (Column column : table.columns()) {
-            out.append("<th").append(classes(column)).append('>').append(Html.escaped(column.head())).append("</th>");
+            out.append("<th")
+                    .append(classes(column))
+                    .append('>')
+                    .append(Html.escaped(column.head()))
+                    .append("</th>");
         }
         out.append("</tr></thead>\n<tbody>\n");
         for (Row row : table.rows()) {
@@ -120,15 +131,23 @@ public final class Markup {
         out.append("<div class=\"labels\" style=\"width:").append(mm(labels.width()));
         out.append(";height:").append(mm(labels.height())).append("\">\n");
         for (Label label : labels.labels()) {
-            out.append(labels.outlined() ? "<div class=\"label outlined\" style=\"left:" : "<div class=\"label\" style=\"left:");
+            out.append(
+                    labels.outlined()
+                            ? "<div class=\"label outlined\" style=\"left:"
+                            : "<div class=\"label\" style=\"left:");
             out.append(mm(label.left())).append(";top:").append(mm(label.top()));
             out.append(";width:").append(mm(label.width()));
             out.append(";height:").append(mm(label.height())).append("\">");
-            out.append("<div class=\"said\" style=\"left:").append(mm(Label.INSET)).append(";top:").append(mm(Label.INSET));
+            out.append("<div class=\"said\" style=\"left:")
+                    .append(mm(Label.INSET))
+                    .append(";top:")
+                    .append(mm(Label.INSET));
             out.append(";font-size:").append(Html.num(label.points())).append("pt\">");
             for (int i = 0; i < label.lines().size(); i++) {
                 String line = Html.escaped(label.lines().get(i));
-                out.append(i < label.bold() ? "<div class=\"first\">" : "<div>").append(line).append("</div>");
+                out.append(i < label.bold() ? "<div class=\"first\">" : "<div>")
+                        .append(line)
+                        .append("</div>");
             }
             out.append("</div>");
             if (!label.code().isEmpty()) {
@@ -144,9 +163,20 @@ public final class Markup {
         String side = mm(label.side());
         String all = Integer.toString(code.modules());
         out.append("<div class=\"code\" style=\"left:").append(mm(label.width() - Label.INSET - label.side()));
-        out.append(";top:").append(mm((label.height() - label.side()) / 2)).append(";width:").append(side);
-        out.append(";height:").append(side).append("\"><svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").append(side);
-        out.append("\" height=\"").append(side).append("\" viewBox=\"0 0 ").append(all).append(' ').append(all);
+        out.append(";top:")
+                .append(mm((label.height() - label.side()) / 2))
+                .append(";width:")
+                .append(side);
+        out.append(";height:")
+                .append(side)
+                .append("\"><svg xmlns=\"http://www.w3.org/2000/svg\" width=\"")
+                .append(side);
+        out.append("\" height=\"")
+                .append(side)
+                .append("\" viewBox=\"0 0 ")
+                .append(all)
+                .append(' ')
+                .append(all);
         out.append("\"><path fill=\"#000\" d=\"").append(code.path()).append("\"/></svg></div>");
     }
 

@@ -37,7 +37,8 @@ final class DrawingPage {
     private final Deque<Style> styles = new ArrayDeque<>();
 
     /** What an element hands down to those within it. */
-    private record Style(boolean fill, boolean stroke, double weight, String dashes, double opacity, double size, boolean mono) {
+    private record Style(
+            boolean fill, boolean stroke, double weight, String dashes, double opacity, double size, boolean mono) {
         static final Style PLAIN = new Style(false, true, 1, "none", 1, 12, false);
 
         Style of(XMLStreamReader in) {
@@ -258,7 +259,8 @@ final class DrawingPage {
     private void text(XMLStreamReader in, Style style) throws XMLStreamException, IOException {
         double x = number(in, "x");
         double y = number(in, "y");
-        String anchor = String.valueOf(in.getAttributeValue(null, "text-anchor")).toLowerCase(Locale.ROOT);
+        String anchor =
+                String.valueOf(in.getAttributeValue(null, "text-anchor")).toLowerCase(Locale.ROOT);
         String words = in.getElementText();
         styles.pop(); // reading its text has passed its end
         if (words.isEmpty() || !style.fill()) {

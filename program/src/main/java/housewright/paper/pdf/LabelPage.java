@@ -56,7 +56,12 @@ final class LabelPage {
         double size = label.points() / POINTS_PER_MM;
         for (int i = 0; i < label.lines().size(); i++) {
             double baseline = label.top() + Label.INSET + size * (i * Label.LINE + ASCENT);
-            line(label.lines().get(i), i < label.bold() ? Fonts.BOLD : Fonts.SANS, label.points(), label.left() + Label.INSET, baseline);
+            line(
+                    label.lines().get(i),
+                    i < label.bold() ? Fonts.BOLD : Fonts.SANS,
+                    label.points(),
+                    label.left() + Label.INSET,
+                    baseline);
         }
         out.restoreGraphicsState();
     }

@@ -44,8 +44,8 @@ public final class Pdf {
         for (Issued issued : sheets) {
             new Sheets(issued, hall + " · " + title, question, pages, body, ownBlocks).write();
         }
-        String html = "<html><head><title>" + Markup.escaped(title) + "</title><style>"
-                + Markup.escaped(pages.style()) + "</style></head><body>" + body + "</body></html>";
+        String html = "<html><head><title>" + Markup.escaped(title) + "</title><style>" + Markup.escaped(pages.style())
+                + "</style></head><body>" + body + "</body></html>";
         return render(html, title + ", " + hall, ownBlocks);
     }
 

@@ -1,8 +1,8 @@
 package housewright.paper.pdf;
 
 import housewright.paper.PageSize;
-import java.util.Locale;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
@@ -33,9 +33,10 @@ final class PrintStyle {
         String sheet(boolean lying, String left, String right) {
             double width = lying ? size.height() : size.width();
             double height = lying ? size.width() : size.height();
-            String rule = "size: " + mm(width) + " " + mm(height) + "; margin: 12mm " + RIGHT + "mm 19mm " + LEFT + "mm;"
-                    + box("left", quoted(left))
-                    + box("right", "\"Sheet \" counter(page) \" of \" counter(pages) " + quoted(" · " + right));
+            String rule =
+                    "size: " + mm(width) + " " + mm(height) + "; margin: 12mm " + RIGHT + "mm 19mm " + LEFT + "mm;"
+                            + box("left", quoted(left))
+                            + box("right", "\"Sheet \" counter(page) \" of \" counter(pages) " + quoted(" · " + right));
             return name(rule, lying ? "lying" : "upright");
         }
 
@@ -59,8 +60,11 @@ final class PrintStyle {
 
         String style() {
             StringBuilder style = new StringBuilder();
-            names.forEach((rule, name) ->
-                    style.append("@page ").append(name).append(" { ").append(rule).append(" }\n"));
+            names.forEach((rule, name) -> style.append("@page ")
+                    .append(name)
+                    .append(" { ")
+                    .append(rule)
+                    .append(" }\n"));
             return style + STYLE;
         }
     }

@@ -19,6 +19,7 @@ final class Sheets {
     private final List<Block> run = new ArrayList<>();
     /** What has a page to itself; a mark stands on that page until it is drawn. */
     private final List<Block> ownBlocks;
+
     private boolean headed;
 
     Sheets(Issued issued, String foot, String question, PrintStyle.Pages pages, Markup out, List<Block> ownBlocks) {

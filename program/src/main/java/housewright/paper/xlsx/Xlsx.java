@@ -61,7 +61,8 @@ public final class Xlsx {
         for (List<String> row : table.rows()) {
             for (int column = 0; column < row.size(); column++) {
                 String text = row.get(column);
-                if (table.heads().get(column).kind() == Column.Kind.NUMBER && text.matches("-?\\d{1,12}(\\.\\d{1,6})?")) {
+                if (table.heads().get(column).kind() == Column.Kind.NUMBER
+                        && text.matches("-?\\d{1,12}(\\.\\d{1,6})?")) {
                     sheet.value(line, column, new BigDecimal(text));
                 } else if (!text.isEmpty()) {
                     sheet.value(line, column, cut(text));

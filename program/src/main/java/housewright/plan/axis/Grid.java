@@ -508,18 +508,19 @@ public final class Grid {
         int longest = Arrays.stream(pieces).max().orElse(0);
         boolean remote = task.site().remote();
         BitSet open = open(around, longest);
-        return possible.computeIfAbsent(new Times(around, crews, longest, remote), any -> Arrays.stream(
-                        crews)
-                .filter(crew -> {
-                    for (Window stretch : stretches(crew, remote)) {
-                        int at = open.nextSetBit(stretch.from());
-                        if (at >= 0 && at + longest <= stretch.to()) {
-                            return true;
-                        }
-                    }
-                    return false;
-                })
-                .toArray());
+        return possible.computeIfAbsent(
+                new Times(around, crews, longest, remote),
+                any -> Arrays.stream(crews)
+                        .filter(crew -> {
+                            for (Window stretch : stretches(crew, remote)) {
+                                int at = open.nextSetBit(stretch.from());
+                                if (at >= 0 && at + longest <= stretch.to()) {
+                                    return true;
+                                }
+                            }
+                            return false;
+                        })
+                        .toArray());
     }
 
     /** Where place, hire and time leave room for a piece. */
@@ -564,7 +565,8 @@ public final class Grid {
     public BitSet starts(Unit unit, int ticks) {
         Times times = new Times(
                 unit.surroundings(), unit.crews(), ticks, unit.task().site().remote());
-        return (BitSet) startsOf.computeIfAbsent(times, any -> starting(unit, ticks)).clone();
+        return (BitSet)
+                startsOf.computeIfAbsent(times, any -> starting(unit, ticks)).clone();
     }
 
     private BitSet starting(Unit unit, int ticks) {

@@ -501,7 +501,8 @@ final class Clashes {
     }
 
     private Schedule quick(Job part) {
-        return ListScheduler.schedule(Request.of(part, Effort.repeatable(1, 1)).withLog(log), Grid.of(part, log), ROUNDS);
+        return ListScheduler.schedule(
+                Request.of(part, Effort.repeatable(1, 1)).withLog(log), Grid.of(part, log), ROUNDS);
     }
 
     private long missedIn(Job part, Schedule schedule) {

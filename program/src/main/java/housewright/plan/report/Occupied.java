@@ -95,8 +95,8 @@ final class Occupied {
         for (String id : task.timing().deliveries()) {
             int comes = log.late().getOrDefault(id, job.delivery(id).expected());
             if (comes == Log.NEVER) {
-                return Optional.of(
-                        "%s is late, and nobody knows until when.".formatted(job.delivery(id).name()));
+                return Optional.of("%s is late, and nobody knows until when."
+                        .formatted(job.delivery(id).name()));
             }
             if (comes > from) {
                 return Optional.of("%s arrives %s.".formatted(job.delivery(id).name(), job.spoken(comes)));

@@ -19,14 +19,17 @@ import org.jspecify.annotations.Nullable;
  * @param ways lesser changes, the least first
  * @param ofTask what it is where it is of one task alone; else null
  */
-record Wish(String says, UnaryOperator<Job> without, Function<Job, Stream<Way>> ways, @Nullable OfTask ofTask) {
+record Wish(
+        String says,
+        UnaryOperator<Job> without,
+        Function<Job, Stream<Way>> ways,
+        @Nullable OfTask ofTask) {
     Wish(String says, UnaryOperator<Job> without, Function<Job, Stream<Way>> ways) {
         this(says, without, ways, null);
     }
 
     /** What a wish is, where it is of one task alone. */
     record OfTask(String task, UnaryOperator<Task> without) {}
-
 
     /**
      * A change of a job that might help.
@@ -43,8 +46,7 @@ record Wish(String says, UnaryOperator<Job> without, Function<Job, Stream<Way>> 
     /** The same of one task. */
     static Wish whole(String says, String task, UnaryOperator<Task> without, String dropped) {
         UnaryOperator<Job> change = job -> Wishes.change(job, task, without);
-        return new Wish(
-                says, change, job -> Stream.of(new Way(dropped, change.apply(job))), new OfTask(task, without));
+        return new Wish(says, change, job -> Stream.of(new Way(dropped, change.apply(job))), new OfTask(task, without));
     }
 
     /** The job without any of these; those of single tasks at once, since a job is checked whole each time it is made. */

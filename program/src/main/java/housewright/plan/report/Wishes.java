@@ -375,13 +375,13 @@ final class Wishes {
                     "%s is pinned to %s".formatted(task.title(), job.spoken(start)),
                     task.id(),
                     each -> timed(
-                                    each,
-                                    new Timing(
-                                            old.after(),
-                                            old.deliveries(),
-                                            old.earliest(),
-                                            each.timing().due(),
-                                            null)),
+                            each,
+                            new Timing(
+                                    old.after(),
+                                    old.deliveries(),
+                                    old.earliest(),
+                                    each.timing().due(),
+                                    null)),
                     "%s is not pinned".formatted(task.title())));
         }
         if (!task.crew().pinned().isEmpty()) {
@@ -394,10 +394,10 @@ final class Wishes {
                     "%s is to be done by %s".formatted(task.title(), names),
                     task.id(),
                     each -> sized(
-                                    each,
-                                    each.length(),
-                                    new Crew(each.crew().count(), each.crew().skills(), List.of()),
-                                    each.site()),
+                            each,
+                            each.length(),
+                            new Crew(each.crew().count(), each.crew().skills(), List.of()),
+                            each.site()),
                     "%s may be done by others".formatted(task.title())));
         }
     }
@@ -409,13 +409,13 @@ final class Wishes {
                             .formatted(task.title(), task.crew().count()),
                     task.id(),
                     each -> sized(
-                                    each,
-                                    each.length(),
-                                    new Crew(
-                                            Math.max(1, each.crew().pinned().size()),
-                                            each.crew().skills(),
-                                            each.crew().pinned()),
-                                    each.site()),
+                            each,
+                            each.length(),
+                            new Crew(
+                                    Math.max(1, each.crew().pinned().size()),
+                                    each.crew().skills(),
+                                    each.crew().pinned()),
+                            each.site()),
                     "%s can be done by one person alone".formatted(task.title())));
         }
     }

@@ -82,15 +82,25 @@ public record CallPage(
         Job job = standing.basis().job();
         if (plan == null) {
             return new CallPage(
-                    "No plan is accepted yet, so nobody is called", "", List.of(), List.of(), "", "", List.of(),
-                    List.of(), List.of());
+                    "No plan is accepted yet, so nobody is called",
+                    "",
+                    List.of(),
+                    List.of(),
+                    "",
+                    "",
+                    List.of(),
+                    List.of(),
+                    List.of());
         }
         Set<String> busy = new LinkedHashSet<>();
         job.people().stream()
                 .map(each -> each.id())
-                .filter(id -> plan.tasks().stream().anyMatch(task -> task.slot().people().contains(id)))
+                .filter(id -> plan.tasks().stream()
+                        .anyMatch(task -> task.slot().people().contains(id)))
                 .forEach(busy::add);
-        String who = person != null && busy.contains(person) ? person : busy.stream().findFirst().orElse("");
+        String who = person != null && busy.contains(person)
+                ? person
+                : busy.stream().findFirst().orElse("");
         TreeSet<LocalDate> days = new TreeSet<>();
         plan.tasks().stream()
                 .filter(task -> task.slot().people().contains(who))
@@ -204,13 +214,17 @@ public record CallPage(
                 task.title(),
                 TaskWords.time(job, piece.from()) + "–" + TaskWords.time(job, piece.to()),
                 spot.isEmpty() || spot.equals(place) ? place : place.isEmpty() ? spot : place + ", " + spot,
-                String.join(", ", slot.people().stream().filter(each -> !each.equals(who)).toList()),
+                String.join(
+                        ", ",
+                        slot.people().stream().filter(each -> !each.equals(who)).toList()),
                 task.hire() == null ? "" : task.hire(),
                 first,
                 uses,
                 entry != null
                         ? ""
-                        : task.slackMinutes() == 0 ? "cannot slip" : "may slip " + TaskWords.minutes(task.slackMinutes()),
+                        : task.slackMinutes() == 0
+                                ? "cannot slip"
+                                : "may slip " + TaskWords.minutes(task.slackMinutes()),
                 TaskWords.mark(entry),
                 TaskWords.said(entry),
                 entry != null && entry.state() == SiteState.BEGUN,

@@ -73,7 +73,16 @@ public record OrdersPage(
 
     /** One line. */
     public record Line(
-            String id, String name, String type, String buy, String spares, String price, String need, String latest, String forWhat, List<String> items) {}
+            String id,
+            String name,
+            String type,
+            String buy,
+            String spares,
+            String price,
+            String need,
+            String latest,
+            String forWhat,
+            List<String> items) {}
 
     /** An amount of money. */
     public record Amount(String label, String sum, boolean total) {}
@@ -86,9 +95,10 @@ public record OrdersPage(
         int open = 0;
         for (Map.Entry<String, List<OrderLine>> each : orders.bySupplier().entrySet()) {
             Map<String, List<OrderLine>> byOrder = new java.util.LinkedHashMap<>();
-            each.getValue().forEach(line -> byOrder.computeIfAbsent(
-                            line.order() == null ? "" : line.order(), key -> new ArrayList<>())
-                    .add(line));
+            each.getValue()
+                    .forEach(line -> byOrder.computeIfAbsent(
+                                    line.order() == null ? "" : line.order(), key -> new ArrayList<>())
+                            .add(line));
             List<Group> groups = new ArrayList<>();
             byOrder.forEach((id, lines) -> groups.add(group(now, id.isEmpty() ? null : id, lines, today)));
             suppliers.add(new Supplier(each.getKey().isBlank() ? "Of nobody yet" : each.getKey(), groups));
@@ -97,12 +107,15 @@ public record OrdersPage(
             boolean waits = line.state() == OrderLine.State.TO_ORDER || line.state() == OrderLine.State.IN_NO_ORDER;
             open += waits ? 1 : 0;
             due += waits && line.latest() != null && !line.latest().isAfter(today.plusDays(SOON)) ? 1 : 0;
-            late += line.state() == OrderLine.State.LATE || (waits && line.latest() != null && line.latest().isBefore(today))
+            late += line.state() == OrderLine.State.LATE
+                            || (waits && line.latest() != null && line.latest().isBefore(today))
                     ? 1
                     : 0;
         }
         Costs costs = orders.costs();
-        String currency = now.project().about().currency() == null ? "" : " " + now.project().about().currency();
+        String currency = now.project().about().currency() == null
+                ? ""
+                : " " + now.project().about().currency();
         BigDecimal left = costs.left();
         return new OrdersPage(
                 answer(orders, open, due, late),
@@ -134,7 +147,10 @@ public record OrdersPage(
             return "Nothing is to be bought or hired yet";
         }
         if (late > 0) {
-            return late + (late == 1 ? " line comes too late, or should be ordered already" : " lines come too late, or should be ordered already");
+            return late
+                    + (late == 1
+                            ? " line comes too late, or should be ordered already"
+                            : " lines come too late, or should be ordered already");
         }
         if (open == 0) {
             return "All " + orders.lines().size() + " lines are ordered";
@@ -183,9 +199,7 @@ public record OrdersPage(
                 arrived || placed != null || latest == null
                         ? ""
                         : "by " + Dates.day(latest) + ", " + Dates.away(latest, today),
-                arrived || delays == 0
-                        ? ""
-                        : delays + (delays == 1 ? " task waits" : " tasks wait") + " if it is late",
+                arrived || delays == 0 ? "" : delays + (delays == 1 ? " task waits" : " tasks wait") + " if it is late",
                 placed != null,
                 arrived,
                 happened == null || arrived ? "" : TaskWords.said(happened),
@@ -199,15 +213,21 @@ public record OrdersPage(
                 line.id(),
                 line.name(),
                 line.type(),
-                figure(line.buy()) + " " + (line.buy() == 1 && line.unit().endsWith("s") ? line.unit().substring(0, line.unit().length() - 1) : line.unit()),
+                figure(line.buy()) + " "
+                        + (line.buy() == 1 && line.unit().endsWith("s")
+                                ? line.unit().substring(0, line.unit().length() - 1)
+                                : line.unit()),
                 line.spares() > 0 ? figure(line.spares()) + " spare" : "",
                 price == null ? "not known" : money(price),
                 line.need() == null ? "" : Dates.day(line.need()),
                 line.latest() == null ? "" : Dates.day(line.latest()),
                 waiting.isEmpty()
                         ? ""
-                        : waiting.size() + (waiting.size() == 1 ? " task uses it" : " tasks use it")
-                                + (line.delays().isEmpty() ? "" : ", " + line.delays().size() + " more wait"),
+                        : waiting.size()
+                                + (waiting.size() == 1 ? " task uses it" : " tasks use it")
+                                + (line.delays().isEmpty()
+                                        ? ""
+                                        : ", " + line.delays().size() + " more wait"),
                 line.items());
     }
 
@@ -220,7 +240,8 @@ public record OrdersPage(
         if (costs.tax() != null) {
             amounts.add(new Amount("Tax", money(costs.tax()), false));
         }
-        amounts.add(new Amount("Total" + (costs.tax() == null ? ", without tax" : ""), money(costs.total()) + currency, true));
+        amounts.add(new Amount(
+                "Total" + (costs.tax() == null ? ", without tax" : ""), money(costs.total()) + currency, true));
         if (costs.limit() != null) {
             amounts.add(new Amount("Budget", money(costs.limit()) + currency, false));
         }

@@ -232,7 +232,8 @@ public record OverviewPage(
                 .orElse(LocalDateTime.MIN);
         String likely = project.events().values().stream()
                 .filter(Event::deadline)
-                .flatMap(event -> chances.stream().filter(chance -> chance.event().equals(event.id())))
+                .flatMap(event ->
+                        chances.stream().filter(chance -> chance.event().equals(event.id())))
                 .map(chance -> "; that " + Words.said(chance.event()) + " is kept is "
                         + chance.likely().word())
                 .findFirst()

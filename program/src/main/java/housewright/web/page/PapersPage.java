@@ -23,8 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param none papers that the project has nothing for
  * @param printable sheets there are
  */
-public record PapersPage(
-        boolean known, String answer, List<Row> rows, List<None> none, int printable, Chosen chosen) {
+public record PapersPage(boolean known, String answer, List<Row> rows, List<None> none, int printable, Chosen chosen) {
     public PapersPage {
         rows = List.copyOf(rows);
         none = List.copyOf(none);
@@ -86,7 +85,8 @@ public record PapersPage(
     /** What a paper is made from, and the page where that is put in. */
     private record From(String what, String page, String path) {}
 
-    private static final From GEAR = new From("things that have a place or a setting of this kind", "Equipment", "/equipment");
+    private static final From GEAR =
+            new From("things that have a place or a setting of this kind", "Equipment", "/equipment");
 
     private static final Map<String, From> FROM = Map.ofEntries(
             Map.entry("input-list", new From("feeds of sound", "Feeds", "/table/feeds")),
@@ -114,7 +114,8 @@ public record PapersPage(
     public static PapersPage of(
             @Nullable Inventory inventory, List<Printed> printed, String job, Instant now, ZoneId zone, Chosen chosen) {
         Map<String, List<Printed>> byPaper = new LinkedHashMap<>();
-        printed.forEach(each -> byPaper.computeIfAbsent(each.paper(), id -> new ArrayList<>()).add(each));
+        printed.forEach(each ->
+                byPaper.computeIfAbsent(each.paper(), id -> new ArrayList<>()).add(each));
         List<Row> rows = new ArrayList<>();
         List<None> none = new ArrayList<>();
         int stale = 0;
@@ -187,7 +188,8 @@ public record PapersPage(
     private static String when(List<Printed> before, Instant now, ZoneId zone) {
         return before.stream()
                 .max(java.util.Comparator.comparing(Printed::at))
-                .map(last -> Dates.ago(last.at(), now, zone) + ", revision " + last.revision() + ", by " + last.person())
+                .map(last ->
+                        Dates.ago(last.at(), now, zone) + ", revision " + last.revision() + ", by " + last.person())
                 .orElse("");
     }
 

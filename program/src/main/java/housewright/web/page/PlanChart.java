@@ -74,7 +74,15 @@ public record PlanChart(
      * @param href null where it is too narrow to be pressed; the list below has it, too
      */
     public record Bar(
-            int x, int y, int width, int slack, String kind, boolean words, String title, String says, @Nullable String href) {}
+            int x,
+            int y,
+            int width,
+            int slack,
+            String kind,
+            boolean words,
+            String title,
+            String says,
+            @Nullable String href) {}
 
     /** Where a task was before. */
     public record Ghost(int x, int y, int width, String says) {}
@@ -142,7 +150,9 @@ public record PlanChart(
                 spans.values().stream()
                         .map(span -> new DayColumn(span.x(), span.end() - span.x()))
                         .toList(),
-                spans.values().stream().flatMap(span -> labels(job, span).stream()).toList(),
+                spans.values().stream()
+                        .flatMap(span -> labels(job, span).stream())
+                        .toList(),
                 spans.values().stream().flatMap(span -> hours(span).stream()).toList(),
                 bands,
                 bars,
@@ -178,7 +188,8 @@ public record PlanChart(
     private static List<Label> labels(Job job, Span span) {
         List<Label> labels = new ArrayList<>();
         for (int x = span.x(); x == span.x() || x + LABEL_PX < span.end(); x += LABEL_PX) {
-            labels.add(new Label(x, job.spokenDay(span.day()), "#day-" + job.firstDay().plusDays(span.day())));
+            labels.add(new Label(
+                    x, job.spokenDay(span.day()), "#day-" + job.firstDay().plusDays(span.day())));
         }
         return labels;
     }
@@ -207,7 +218,9 @@ public record PlanChart(
             List<Bar> bars) {
         Slot slot = task.slot();
         LogEntry entry = TaskWords.entry(now.project(), slot.task());
-        String kind = entry == null ? "planned" : entry.state() == SiteState.LATE ? "blocked" : entry.state().word();
+        String kind = entry == null
+                ? "planned"
+                : entry.state() == SiteState.LATE ? "blocked" : entry.state().word();
         for (Window whole : slot.pieces()) {
             for (Window piece : byDay(whole)) {
                 Span span = spans.get(piece.from() / Job.DAY);

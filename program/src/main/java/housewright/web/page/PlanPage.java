@@ -118,7 +118,13 @@ public record PlanPage(
      * @param stale the project is another by now
      */
     public record Search(
-            boolean running, boolean stopping, boolean telling, String failed, String since, List<String> lines, boolean stale) {
+            boolean running,
+            boolean stopping,
+            boolean telling,
+            String failed,
+            String since,
+            List<String> lines,
+            boolean stale) {
         public Search {
             lines = List.copyOf(lines);
         }
@@ -140,17 +146,32 @@ public record PlanPage(
         Plan solved = solve == null ? null : solve.plan();
         boolean found = solved != null && (wantsFound || standing.plan() == null);
         Plan plan = found ? solved : standing.plan();
-        Job job = found && solve != null ? solve.basis().job() : standing.basis().job();
+        Job job =
+                found && solve != null ? solve.basis().job() : standing.basis().job();
         Search search = solve == null ? null : search(solve, now, at);
         String impossible = standing.basis().unplanned();
         List<PinRow> pins = pins(now, job, home);
         if (plan == null) {
-            String none = now.project().plan() == null || now.project().plan().times().isEmpty()
-                    ? "No plan is accepted yet"
-                    : "Nothing of the accepted plan is left in the project";
+            String none =
+                    now.project().plan() == null || now.project().plan().times().isEmpty()
+                            ? "No plan is accepted yet"
+                            : "Nothing of the accepted plan is left in the project";
             return new PlanPage(
-                    none, "", false, List.of(), 0, List.of(), List.of(), List.of(), List.of(), null, List.of(),
-                    standing.basis().assumed(), search, pins, impossible);
+                    none,
+                    "",
+                    false,
+                    List.of(),
+                    0,
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    null,
+                    List.of(),
+                    standing.basis().assumed(),
+                    search,
+                    pins,
+                    impossible);
         }
         List<String> troubles = new ArrayList<>();
         if (!found) {
@@ -158,7 +179,8 @@ public record PlanPage(
                 troubles.add(standing.unticked().size()
                         + (standing.unticked().size() == 1 ? " task was" : " tasks were")
                         + " to begin by now and nobody has ticked it: "
-                        + String.join(", ", standing.unticked().stream().limit(6).toList())
+                        + String.join(
+                                ", ", standing.unticked().stream().limit(6).toList())
                         + (standing.unticked().size() > 6 ? " …" : "") + ".");
             }
             troubles.addAll(standing.broken());
@@ -183,14 +205,16 @@ public record PlanPage(
     }
 
     private static String answer(Standing standing, Plan plan, Job job, boolean found) {
-        int end = plan.tasks().stream().mapToInt(each -> each.slot().end()).max().orElse(0);
+        int end =
+                plan.tasks().stream().mapToInt(each -> each.slot().end()).max().orElse(0);
         int left = plan.missed().size();
         String what = found ? "Found, and not accepted yet: " : "";
         if (!found && !standing.holds()) {
             return "The accepted plan does not hold any more: plan again";
         }
         if (left > 0) {
-            return what + (left == 1 ? "one thing cannot be done as wished" : left + " things cannot be done as wished");
+            return what
+                    + (left == 1 ? "one thing cannot be done as wished" : left + " things cannot be done as wished");
         }
         String all = "all " + plan.tasks().size() + " tasks are done by " + job.spoken(end);
         return found ? what + all : "A" + all.substring(1);
@@ -282,11 +306,11 @@ public record PlanPage(
                 id,
                 TaskPage.href(home, id),
                 job.task(id).title(),
-                TaskWords.when(job, move.from()) + ", " + TaskWords.people(move.from().people()),
+                TaskWords.when(job, move.from()) + ", "
+                        + TaskWords.people(move.from().people()),
                 to == null
                         ? "left out"
-                        : (sameTime ? "the same time" : TaskWords.when(job, to)) + ", "
-                                + TaskWords.people(to.people()),
+                        : (sameTime ? "the same time" : TaskWords.when(job, to)) + ", " + TaskWords.people(to.people()),
                 move.why());
     }
 
@@ -325,8 +349,9 @@ public record PlanPage(
                 stretches.add(new Stretch(task, piece));
             }
         }
-        stretches.sort(java.util.Comparator.comparingInt((Stretch each) -> each.piece().from())
-                .thenComparing(each -> each.task().slot().task()));
+        stretches.sort(
+                java.util.Comparator.comparingInt((Stretch each) -> each.piece().from())
+                        .thenComparing(each -> each.task().slot().task()));
         for (Stretch each : stretches) {
             Planned task = each.task();
             String id = task.slot().task();
@@ -338,10 +363,13 @@ public record PlanPage(
                             each.piece().from() == task.slot().start(),
                             TaskPage.href(home, id),
                             task.title(),
-                            TaskWords.time(job, each.piece().from()) + "–" + TaskWords.time(job, each.piece().to()),
+                            TaskWords.time(job, each.piece().from()) + "–"
+                                    + TaskWords.time(job, each.piece().to()),
                             TaskWords.people(task.slot().people()),
                             task.place() == null ? "" : task.place(),
-                            entry != null ? "" : task.slackMinutes() == 0 ? "none" : TaskWords.minutes(task.slackMinutes()),
+                            entry != null
+                                    ? ""
+                                    : task.slackMinutes() == 0 ? "none" : TaskWords.minutes(task.slackMinutes()),
                             TaskWords.mark(entry),
                             TaskWords.said(entry),
                             pins != null && pins.pins().containsKey(id),

@@ -34,7 +34,9 @@ public record ReadyPage(
         String at = TaskWords.moment(standing.now());
         if (person.isEmpty() || !standing.basis().unplanned().isEmpty()) {
             return new ReadyPage(
-                    person.isEmpty() ? "Nobody is entered yet who could do anything" : standing.basis().unplanned(),
+                    person.isEmpty()
+                            ? "Nobody is entered yet who could do anything"
+                            : standing.basis().unplanned(),
                     "",
                     people,
                     person,

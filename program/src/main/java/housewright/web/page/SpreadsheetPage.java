@@ -187,7 +187,8 @@ public record SpreadsheetPage(
                 row.cells().entrySet().stream()
                         .map(cell -> cell.getKey().isEmpty() ? cell.getValue() : cell.getKey() + " " + cell.getValue())
                         .collect(Collectors.joining("; ")),
-                String.join("; ", row.why()) + (row.why().isEmpty() || row.cells().isEmpty() ? "" : ":"),
+                String.join("; ", row.why())
+                        + (row.why().isEmpty() || row.cells().isEmpty() ? "" : ":"),
                 row.notes());
     }
 

@@ -73,7 +73,9 @@ public record TaskPage(
         Job job = standing.basis().job();
         Task own = now.project().tasks().get(task.id());
         LogEntry entry = TaskWords.entry(now.project(), task.id());
-        Pin pin = now.project().plan() == null ? null : now.project().plan().pins().get(task.id());
+        Pin pin = now.project().plan() == null
+                ? null
+                : now.project().plan().pins().get(task.id());
         Planned planned = planned(standing.plan(), task.id());
         List<String> waiting = now.study().work().downstream(List.of(task.id()));
         return new TaskPage(
@@ -90,7 +92,8 @@ public record TaskPage(
                 task.assumed(),
                 planned == null
                         ? ""
-                        : TaskWords.when(job, planned.slot()) + " to " + TaskWords.moment(job.at(planned.slot().end()))
+                        : TaskWords.when(job, planned.slot()) + " to "
+                                + TaskWords.moment(job.at(planned.slot().end()))
                                 + ", " + TaskWords.people(planned.slot().people())
                                 + (entry != null
                                         ? ""
@@ -150,8 +153,9 @@ public record TaskPage(
         facts.add(new Fact("Kind", task.kind().word().replace('-', ' ')));
         facts.add(new Fact(
                 "Takes",
-                TaskWords.minutes(task.takes().likely()) + " most often, " + TaskWords.minutes(task.takes().least())
-                        + " to " + TaskWords.minutes(task.takes().most())));
+                TaskWords.minutes(task.takes().likely()) + " most often, "
+                        + TaskWords.minutes(task.takes().least()) + " to "
+                        + TaskWords.minutes(task.takes().most())));
         if (!task.reckoned().isEmpty()) {
             facts.add(new Fact(
                     "Worked out from",
@@ -161,18 +165,24 @@ public record TaskPage(
                                     .map(each -> each.unit() + ": " + figure(each.count()) + " " + each.per())
                                     .toList())));
         }
-        facts.add(new Fact("People", (task.crew() == 1 ? "one" : Integer.toString(task.crew()))
-                + (task.skills().isEmpty() ? "" : ", able to do " + String.join(", ", task.skills()))));
+        facts.add(new Fact(
+                "People",
+                (task.crew() == 1 ? "one" : Integer.toString(task.crew()))
+                        + (task.skills().isEmpty() ? "" : ", able to do " + String.join(", ", task.skills()))));
         if (!task.who().isEmpty()) {
             facts.add(new Fact("Done by", String.join(", ", task.who())));
         }
         String where = String.join(", ", task.places().isEmpty() ? task.rooms() : task.places());
-        facts.add(new Fact("Where", task.remote() ? "from afar" : where.isEmpty() ? "anywhere in the building" : where));
+        facts.add(
+                new Fact("Where", task.remote() ? "from afar" : where.isEmpty() ? "anywhere in the building" : where));
         if (task.heightM() != null) {
             facts.add(new Fact("Highest point", String.format(Locale.ROOT, "%.1f m above the floor", task.heightM())));
         }
         add(facts, "Hired", task.hires());
-        add(facts, "The room", task.conditions().stream().map(each -> each.word()).toList());
+        add(
+                facts,
+                "The room",
+                task.conditions().stream().map(each -> each.word()).toList());
         add(facts, "Waits for", task.deliveries());
         add(facts, "In no order yet", task.unordered());
         add(facts, "Takes apart", task.takesApart());

@@ -80,10 +80,12 @@ final class TaskWords {
         String why = entry.why() == null ? "" : ": " + entry.why();
         return switch (entry.state()) {
             case DONE -> "done" + (entry.to() == null ? "" : " " + entry.to().format(TIME));
-            case BEGUN -> "begun" + (entry.from() == null ? "" : " " + entry.from().format(TIME));
+            case BEGUN ->
+                "begun" + (entry.from() == null ? "" : " " + entry.from().format(TIME));
             case LATE, BLOCKED ->
                 (entry.state() == SiteState.LATE ? "late" : "blocked")
-                        + (entry.until() == null ? "" : " until " + moment(entry.until())) + why;
+                        + (entry.until() == null ? "" : " until " + moment(entry.until()))
+                        + why;
         };
     }
 }

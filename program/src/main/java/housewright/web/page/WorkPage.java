@@ -94,7 +94,8 @@ public record WorkPage(
             places.addAll(task.rooms());
             places.addAll(task.places());
         });
-        List<WorkTask> shown = all.stream().filter(task -> fits(task, filter, slots)).toList();
+        List<WorkTask> shown =
+                all.stream().filter(task -> fits(task, filter, slots)).toList();
         int minutes = shown.stream()
                 .mapToInt(task -> (int) Math.round(task.takes().mean() * Math.max(1, task.crew())))
                 .sum();
@@ -112,7 +113,9 @@ public record WorkPage(
                 List.copyOf(kinds),
                 List.copyOf(places),
                 List.copyOf(now.project().people().keySet()),
-                shown.stream().map(task -> row(now, standing, task, slots, filter, home)).toList(),
+                shown.stream()
+                        .map(task -> row(now, standing, task, slots, filter, home))
+                        .toList(),
                 shown.size() + (shown.size() == 1 ? " task, " : " tasks, ") + TaskWords.minutes(minutes)
                         + " of one person's work"
                         + (filter.isNothing() ? "" : "; " + all.size() + " in all"));
@@ -151,7 +154,9 @@ public record WorkPage(
         Slot slot = slots.get(task.id());
         Task own = now.project().tasks().get(task.id());
         LogEntry entry = TaskWords.entry(now.project(), task.id());
-        Pin pin = now.project().plan() == null ? null : now.project().plan().pins().get(task.id());
+        Pin pin = now.project().plan() == null
+                ? null
+                : now.project().plan().pins().get(task.id());
         List<String> held = new ArrayList<>();
         if (pin != null && pin.from() != null) {
             held.add(TaskWords.moment(pin.from()));
@@ -171,7 +176,8 @@ public record WorkPage(
                 task.kind().word().replace('-', ' '),
                 task.remote() ? "from afar" : String.join(", ", task.places().isEmpty() ? task.rooms() : task.places()),
                 TaskWords.minutes(task.takes().likely()),
-                TaskWords.minutes(task.takes().least()) + " to " + TaskWords.minutes(task.takes().most()),
+                TaskWords.minutes(task.takes().least()) + " to "
+                        + TaskWords.minutes(task.takes().most()),
                 who,
                 slot == null ? "" : TaskWords.when(job, slot) + ", " + TaskWords.people(slot.people()),
                 TaskWords.mark(entry),

@@ -41,15 +41,19 @@ class BinderTest {
     private static Study study(String yaml) {
         return switch (ProjectReader.read("hall.yaml", yaml.getBytes(StandardCharsets.UTF_8), LIBRARY)) {
             case ReadResult.Loaded loaded -> Study.of(loaded.project(), LIBRARY);
-            case ReadResult.Refused refused -> throw new AssertionError(refused.errors().toString());
+            case ReadResult.Refused refused ->
+                throw new AssertionError(refused.errors().toString());
         };
     }
 
     private Binding bind(String yaml, String date, String... papers) {
         List<Paper> chosen = papers.length == 0
                 ? Papers.all()
-                : List.of(papers).stream().map(id -> Papers.find(id).orElseThrow()).toList();
-        return new Binder(folder, PageSize.A4, Labelling.usual(PageSize.A4), date, (what, step) -> step.run()).bind(study(yaml), chosen);
+                : List.of(papers).stream()
+                        .map(id -> Papers.find(id).orElseThrow())
+                        .toList();
+        return new Binder(folder, PageSize.A4, Labelling.usual(PageSize.A4), date, (what, step) -> step.run())
+                .bind(study(yaml), chosen);
     }
 
     private Binding.Bound bound(String yaml, String date, String... papers) {
@@ -80,8 +84,10 @@ class BinderTest {
         assertThat(bytes()).as("made over it on another day").isEqualTo(files);
         assertThat(again).isEqualTo(first);
         assertThat(again.date()).isEqualTo("2027-01-11");
-        assertThat(again.files()).containsExactlyInAnyOrderElementsOf(
-                files.keySet().stream().filter(name -> !name.equals(Manifest.FILE)).toList());
+        assertThat(again.files())
+                .containsExactlyInAnyOrderElementsOf(files.keySet().stream()
+                        .filter(name -> !name.equals(Manifest.FILE))
+                        .toList());
     }
 
     @Test
@@ -140,17 +146,21 @@ class BinderTest {
     void aDamagedManifestIsRefusedAndNothingIsWritten() throws IOException {
         Files.writeString(folder.resolve(Manifest.FILE), "{\"version\": 9}");
         Binding binding = bind(REFIT, "2027-01-11");
-        assertThat(binding).isInstanceOfSatisfying(Binding.NotBound.class, not -> assertThat(not.why())
-                .contains(Manifest.FILE, "cannot be read", "Nothing was written"));
+        assertThat(binding)
+                .isInstanceOfSatisfying(
+                        Binding.NotBound.class,
+                        not -> assertThat(not.why()).contains(Manifest.FILE, "cannot be read", "Nothing was written"));
         assertThat(bytes()).containsOnlyKeys(Manifest.FILE);
     }
 
     @Test
     void aFolderThatCannotBeIsSaidToBeSo() throws IOException {
         Path file = Files.writeString(folder.resolve("taken"), "a file");
-        Binding binding = new Binder(file, PageSize.A4, Labelling.usual(PageSize.A4), "2027-01-11", (what, step) -> step.run())
+        Binding binding = new Binder(
+                        file, PageSize.A4, Labelling.usual(PageSize.A4), "2027-01-11", (what, step) -> step.run())
                 .bind(study(REFIT), List.of(Papers.find("budget").orElseThrow()));
-        assertThat(binding).isInstanceOfSatisfying(Binding.NotBound.class, not -> assertThat(not.why())
-                .contains("cannot be written"));
+        assertThat(binding)
+                .isInstanceOfSatisfying(
+                        Binding.NotBound.class, not -> assertThat(not.why()).contains("cannot be written"));
     }
 }

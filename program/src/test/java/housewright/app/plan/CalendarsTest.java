@@ -46,11 +46,16 @@ class CalendarsTest {
                 List.of(),
                 List.of(),
                 List.of(
-                        Task.draft("hang", 60).title("Häng die Lautsprecher über der Bühne auf; größte Vorsicht, "
+                        Task.draft("hang", 60)
+                                .title("Häng die Lautsprecher über der Bühne auf; größte Vorsicht, "
                                         + "die Stütze trägt höchstens 40 kg – 📐 zweimal messen")
                                 .by("ada")
                                 .done(),
-                        Task.draft("tune", 45).startsAt(Job.DAY + 600).after("hang").by("ada").done()),
+                        Task.draft("tune", 45)
+                                .startsAt(Job.DAY + 600)
+                                .after("hang")
+                                .by("ada")
+                                .done()),
                 List.of());
     }
 
@@ -68,13 +73,16 @@ class CalendarsTest {
         assertThat(text.replace("\r\n", "")).doesNotContain("\r").doesNotContain("\n");
         for (String line : text.split("\r\n")) {
             assertThat(line.getBytes(StandardCharsets.UTF_8).length).as(line).isLessThanOrEqualTo(75);
-            assertThat(StandardCharsets.UTF_8.newEncoder().canEncode(line)).as(line).isTrue();
+            assertThat(StandardCharsets.UTF_8.newEncoder().canEncode(line))
+                    .as(line)
+                    .isTrue();
         }
     }
 
     @Test
     void itIsReadBackAsItWasMeant() {
-        ICalendar calendar = Biweekly.parse(calendar(ZoneId.of("Europe/Berlin"))).first();
+        ICalendar calendar =
+                Biweekly.parse(calendar(ZoneId.of("Europe/Berlin"))).first();
 
         VEvent hang = calendar.getEvents().getFirst();
         VEvent tune = calendar.getEvents().get(1);

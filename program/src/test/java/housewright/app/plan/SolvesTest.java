@@ -26,8 +26,7 @@ class SolvesTest {
     private static final Duration PATIENCE = Duration.ofMinutes(2);
 
     private final Request request = Request.of(RandomJobs.of(30, 12), Effort.repeatable(1, 1));
-    private final PlanBasis basis =
-            new PlanBasis(request.job(), Log.NOTHING, new Schedule(List.of()), List.of(), "");
+    private final PlanBasis basis = new PlanBasis(request.job(), Log.NOTHING, new Schedule(List.of()), List.of(), "");
 
     private static void until(BooleanSupplier done) {
         Instant last = Instant.now().plus(PATIENCE);
@@ -77,7 +76,8 @@ class SolvesTest {
             assertThat(solve.state()).isEqualTo(Solve.State.DONE);
             assertThat(solve.plan()).isNotNull().satisfies(plan -> {
                 assertThat(plan.ended()).isEqualTo(Solved.Ended.BROKEN);
-                assertThat(PlanChecker.check(request, plan.schedule()).breaches()).isEmpty();
+                assertThat(PlanChecker.check(request, plan.schedule()).breaches())
+                        .isEmpty();
             });
         }
     }
