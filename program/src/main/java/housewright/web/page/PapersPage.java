@@ -137,7 +137,7 @@ public record PapersPage(boolean known, String answer, List<Row> rows, List<None
                 continue;
             }
             Compared compared = part == null ? null : Compared.of(part.sheets(), before);
-            if (compared != null) {
+            if (part != null && compared != null) {
                 printable += part.sheets().size();
                 stale += before.isEmpty() || compared.asPrinted() ? 0 : 1;
                 never += before.isEmpty() ? 1 : 0;
