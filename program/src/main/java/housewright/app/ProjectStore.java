@@ -179,7 +179,12 @@ public interface ProjectStore extends Closeable {
      * @param link by which they came in; null for whoever started the server
      * @param usedAt when it was last seen, to about a day
      */
-    record Entrance(String cookieHash, String person, Role role, @Nullable String link, Instant usedAt) {}
+    record Entrance(
+            String cookieHash,
+            String person,
+            Role role,
+            @Nullable String link,
+            Instant usedAt) {}
 
     /** Keeps who came in, or when they were last seen. */
     void keepEntrance(Entrance entrance) throws StoreException;

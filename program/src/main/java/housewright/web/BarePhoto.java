@@ -227,11 +227,17 @@ final class BarePhoto {
     }
 
     private static long little(byte[] content, int at) {
-        return u8(content, at) | u8(content, at + 1) << 8 | u8(content, at + 2) << 16 | (long) u8(content, at + 3) << 24;
+        return u8(content, at)
+                | u8(content, at + 1) << 8
+                | u8(content, at + 2) << 16
+                | (long) u8(content, at + 3) << 24;
     }
 
     private static byte[] little(int number) {
-        return ByteBuffer.allocate(4).order(ByteOrder.LITTLE_ENDIAN).putInt(number).array();
+        return ByteBuffer.allocate(4)
+                .order(ByteOrder.LITTLE_ENDIAN)
+                .putInt(number)
+                .array();
     }
 
     private static String name(byte[] content, int at) {

@@ -139,7 +139,8 @@ final class Door {
         try {
             store.keepEntrance(new Entrance(hash, session.person, session.role, session.link, now));
         } catch (StoreException e) {
-            // a store that cannot be written now: they are in until the server stops, as the pages' edits will tell them
+            // a store that cannot be written now: they are in until the server stops, as the pages' edits will tell
+            // them
         }
     }
 

@@ -101,6 +101,7 @@ final class Guard {
     }
 
     void remember(Context ctx, String cookie) {
-        ctx.cookie(new Cookie(cookieName, cookie, "/", (int) Door.LONGEST_AWAY.toSeconds(), false, true, null, SameSite.STRICT));
+        ctx.cookie(new Cookie(
+                cookieName, cookie, "/", (int) Door.LONGEST_AWAY.toSeconds(), false, true, null, SameSite.STRICT));
     }
 }

@@ -43,8 +43,7 @@ final class QuestionPages {
     private static void show(Visit visit) throws StoreException {
         OpenProject job = visit.job();
         Now now = job.now();
-        QuestionsPage page =
-                QuestionsPage.of(now, visit.today(), new PageLinks(Visit.home(job)), Visit.home(job));
+        QuestionsPage page = QuestionsPage.of(now, visit.today(), new PageLinks(Visit.home(job)), Visit.home(job));
         visit.show(
                 job,
                 now,
@@ -73,13 +72,7 @@ final class QuestionPages {
         }
         String id = freeId(now);
         Question question = new Question(
-                id,
-                orNull(visit.field("to")),
-                orNull(visit.field("about")),
-                asks,
-                due,
-                null,
-                Remarks.NONE);
+                id, orNull(visit.field("to")), orNull(visit.field("about")), asks, due, null, Remarks.NONE);
         List<Change> changes = List.of(new Change.Put(Section.QUESTIONS, id, question));
         visit.settle(job, job.edit(visit.author(), now.revision(), "Asked " + id, changes), "Asked " + id);
     }

@@ -305,8 +305,7 @@ final class TablePages {
         return text == null ? "" : text;
     }
 
-    private static Guess guess(
-            Now now, Table table, String text, List<String> columns, @Nullable Boolean headed) {
+    private static Guess guess(Now now, Table table, String text, List<String> columns, @Nullable Boolean headed) {
         Guess guess = ColumnGuess.of(now.study(), table, text, headed);
         if (guess.rows().size() > Paste.MOST_ROWS) {
             throw Refused.wrong("These are " + guess.rows().size() + " rows, and a table takes up to " + Paste.MOST_ROWS
@@ -331,7 +330,8 @@ final class TablePages {
         OpenProject job = visit.job();
         Table table = table(visit);
         Now now = job.now();
-        Paste.Pasted pasted = Paste.read(now.study(), table, guess(now, table, text(visit), fields(visit, "columns"), headed(visit)));
+        Paste.Pasted pasted =
+                Paste.read(now.study(), table, guess(now, table, text(visit), fields(visit, "columns"), headed(visit)));
         Map<String, Map<String, String>> typed = pasted.rows().stream()
                 .filter(PastedRow::accepted)
                 .collect(Collectors.toMap(PastedRow::id, PastedRow::cells, (one, other) -> one));

@@ -142,7 +142,9 @@ public final class WebServer implements AutoCloseable {
             }
         }
         config.routes.exception(HttpResponseException.class, (e, ctx) -> tell(ctx, common, e.getStatus(), message(e)));
-        config.routes.exception(StoreException.class, (e, ctx) -> tell(ctx, common, 503, e.whyFor(common.guard().role(ctx))));
+        config.routes.exception(
+                StoreException.class,
+                (e, ctx) -> tell(ctx, common, 503, e.whyFor(common.guard().role(ctx))));
         config.routes.exception(Exception.class, (e, ctx) -> {
             synchronized (err) {
                 err.println("A fault in Housewright, at " + ctx.method() + " " + ctx.path() + ":");

@@ -60,7 +60,9 @@ public final class MainsIntoSignal implements Rule {
         if (signal != null) {
             return signal == Signal.MAINS;
         }
-        return plug.model() != null && plug.isPassive() && Shape.of(plug.model()).isMains(plug.at().spot().name());
+        return plug.model() != null
+                && plug.isPassive()
+                && Shape.of(plug.model()).isMains(plug.at().spot().name());
     }
 
     private static boolean isSignal(Plug plug) {
@@ -69,8 +71,11 @@ public final class MainsIntoSignal implements Rule {
     }
 
     private static boolean isForSignal(@Nullable Connector connector) {
-        return connector != null && connector != Connector.TERMINALS && connector != Connector.NONE
-                && connector != Connector.ADAPTER && !connector.isMains();
+        return connector != null
+                && connector != Connector.TERMINALS
+                && connector != Connector.NONE
+                && connector != Connector.ADAPTER
+                && !connector.isMains();
     }
 
     private static Finding finding(Lead lead, Plug mains, Plug signal) {
@@ -80,7 +85,8 @@ public final class MainsIntoSignal implements Rule {
                         Subject.cable(lead.id()),
                         Subject.equipment(signal.at().thing()),
                         Subject.equipment(mains.at().thing())),
-                lead.id() + " leads from the mains of " + mains.at().saidPort() + " into " + signal.at().saidPort()
+                lead.id() + " leads from the mains of " + mains.at().saidPort() + " into "
+                        + signal.at().saidPort()
                         + ", which is no mains socket: whoever touches what is plugged in there touches mains.",
                 List.of(),
                 List.of(Fix.of("Take the cable out. Mains in a panel is a licensed electrician's work, under local"

@@ -31,7 +31,8 @@ final class Entrances {
     }
 
     static List<Entrance> list(Handle handle) {
-        return handle.createQuery("SELECT cookie_hash, person, role, link, used_at FROM entrance")
+        return handle
+                .createQuery("SELECT cookie_hash, person, role, link, used_at FROM entrance")
                 .map((row, context) -> entrance(row))
                 .stream()
                 .sorted(LAST_USED_FIRST)

@@ -50,7 +50,8 @@ public final class SqliteStore implements ProjectStore {
         if (mode == Connections.Mode.READ_WRITE) {
             writeAhead(database);
         }
-        SqliteStore store = new SqliteStore(database, new Backups(file, settings), new Trouble(file), found.whyReadOnly());
+        SqliteStore store =
+                new SqliteStore(database, new Backups(file, settings), new Trouble(file), found.whyReadOnly());
         if (!store.isReadOnly()) {
             try {
                 store.backUpIfDue(now);

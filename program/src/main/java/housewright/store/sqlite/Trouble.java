@@ -46,7 +46,8 @@ final class Trouble {
         String elsewhere = sentence.replace(String.valueOf(Backups.folderOf(file)), "its folder")
                 .replace(file.toString(), "the projects' file")
                 .replace(String.valueOf(System.getProperty("java.io.tmpdir")), "on the machine that serves");
-        return new StoreException(sentence, elsewhere.substring(0, 1).toUpperCase(Locale.ROOT) + elsewhere.substring(1), e);
+        return new StoreException(
+                sentence, elsewhere.substring(0, 1).toUpperCase(Locale.ROOT) + elsewhere.substring(1), e);
     }
 
     static boolean isCode(Exception e, SQLiteErrorCode code) {

@@ -171,7 +171,8 @@ public record RacksPage(
                     new Loose(thing.id(), thing.id() + ", " + high.text() + ", " + where, waits)));
         }
         return all.stream()
-                .sorted(Comparator.comparingDouble(Far::metres).thenComparing(each -> !each.loose().waiting()))
+                .sorted(Comparator.comparingDouble(Far::metres)
+                        .thenComparing(each -> !each.loose().waiting()))
                 .map(Far::loose)
                 .toList();
     }
