@@ -18,6 +18,9 @@ final class SnagList extends Titled {
 
     @Override
     public List<Sheet> sheets(Study study, PaperOptions options) {
+        if (study.project().equipment().isEmpty() && study.project().log().isEmpty()) {
+            return List.of();
+        }
         List<Row> rows = new ArrayList<>();
         for (LogEntry entry : study.project().log().values()) {
             if (entry.state() == SiteState.BLOCKED || entry.state() == SiteState.LATE) {
