@@ -122,6 +122,9 @@ public final class WebServer implements AutoCloseable {
                         : "None of the ports " + serving.port() + " to " + last + " is free; name one with --port.");
     }
 
+    /** On a request that was refused in words of ours. */
+    private static final String SAID_WHY = "said-why";
+
     private static void configure(JavalinConfig config, Common common, PrintStream err) {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
@@ -147,10 +150,11 @@ public final class WebServer implements AutoCloseable {
                 config.routes.get(route.path(), handler);
             }
         }
-        config.routes.exception(HttpResponseException.class, (e, ctx) -> tell(ctx, common, e.getStatus(), message(e)));
-        config.routes.exception(
-                StoreException.class,
-                (e, ctx) -> tell(ctx, common, 503, e.whyFor(common.guard().role(ctx))));
+        config.routes.exception(HttpResponseException.class, (e, ctx) -> {
+            ctx.attribute(SAID_WHY, e instanceof Refused);
+            tell(ctx, common, e.getStatus(), message(e));
+        });
+        config.routes.exception(StoreException.class, (e, ctx) -> tell(ctx, common, 503, e.whyFor(common.guard().role(ctx))));
         config.routes.exception(Exception.class, (e, ctx) -> {
             synchronized (err) {
                 err.println("A fault in Housewright, at " + ctx.method() + " " + ctx.path() + ":");
@@ -163,7 +167,11 @@ public final class WebServer implements AutoCloseable {
                     "This is a fault in Housewright. What was kept before is kept; please report what the terminal"
                             + " shows.");
         });
-        config.routes.error(HttpStatus.NOT_FOUND, ctx -> tell(ctx, common, 404, "There is no such page."));
+        config.routes.error(HttpStatus.NOT_FOUND, ctx -> {
+            if (!Boolean.TRUE.equals(ctx.attribute(SAID_WHY))) {
+                tell(ctx, common, 404, "There is no such page.");
+            }
+        });
     }
 
     private static String message(HttpResponseException e) {
