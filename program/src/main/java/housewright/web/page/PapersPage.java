@@ -73,6 +73,10 @@ public record PapersPage(boolean known, String answer, List<Row> rows, List<None
      * @param wrong what was chosen and cannot be, in words; empty where all can
      */
     public record Chosen(PageSize size, String labels, int first, String site, String wrong) {
+        public boolean isLetter() {
+            return size == PageSize.LETTER;
+        }
+
         public List<String> usual() {
             return LabelStock.usual().stream().map(LabelStock::name).toList();
         }
