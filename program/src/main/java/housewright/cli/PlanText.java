@@ -89,15 +89,17 @@ final class PlanText {
         for (Level level : plan.levels()) {
             String value = said(level.goal(), level.value());
             if (!value.isEmpty()) {
-                page.hanging(
-                        "  ",
-                        value
-                                + (level.proved()
-                                        ? "; no plan does better."
-                                        : "; no plan can do better than " + said(level.goal(), level.bound()) + "."));
+                page.hanging("  ", value + bound(level) + ".");
             }
         }
         page.hanging("  ", ended());
+    }
+
+    /** Nothing where the bound says nothing. */
+    private String bound(Level level) {
+        return level.proved()
+                ? "; no plan does better"
+                : level.bound() <= 0 ? "" : "; no plan can do better than " + said(level.goal(), level.bound());
     }
 
     private String ended() {
@@ -112,7 +114,7 @@ final class PlanText {
 
     private String said(Goal goal, long value) {
         return switch (goal) {
-            case FINISH -> "ready " + job.spoken((int) Math.min(value, job.end()));
+            case FINISH -> (plan.missed().isEmpty() ? "ready " : "what is in it is done ") + job.spoken((int) Math.min(value, job.end()));
             case HIRE_DAYS -> value + (value == 1 ? " day of hire" : " days of hire");
             case MISSED, MOVED, HIRE_MOVES, IDLE -> "";
         };

@@ -1,6 +1,8 @@
 package housewright.study;
 
+import housewright.model.Equipment;
 import housewright.model.Free;
+import housewright.model.Life;
 import housewright.model.Order;
 import housewright.model.Project;
 import housewright.model.RoomCondition;
@@ -65,6 +67,11 @@ final class PlanJobMaker {
     private static final double LATE_CHANCE = 0.2;
 
     private static final int LATE_DAYS = 7;
+
+    private static final String EQUIPMENT = "equipment.";
+
+    /** How many things a sentence names. */
+    private static final int TOLD = 5;
 
     private static final int HALF_AN_HOUR = 30;
 
@@ -170,7 +177,35 @@ final class PlanJobMaker {
                         .toList(),
                 tasks,
                 promises());
+        goneUnasked();
         return new PlanJob(job, List.copyOf(assumed), unplanned(people, tasks));
+    }
+
+    /** What goes and no feed that works today uses: an old lamp may light a service, and nothing here says so. */
+    private void goneUnasked() {
+        if (project.events().values().stream().allMatch(event -> event.needs() == null || window(event) == null)) {
+            return;
+        }
+        List<String> gone = work.tasks().stream()
+                .filter(task -> task.takesApart().isEmpty() && !waits(task))
+                .filter(task -> task.does().contains(TaskKind.STRIKE))
+                .flatMap(task -> task.about().stream())
+                .filter(about -> about.startsWith(EQUIPMENT))
+                .map(about -> about.substring(EQUIPMENT.length()))
+                .filter(id -> {
+                    Equipment thing = project.equipment().get(id);
+                    return thing != null && thing.life() == Life.STRIKE;
+                })
+                .distinct()
+                .toList();
+        if (!gone.isEmpty()) {
+            int told = Math.min(TOLD, gone.size());
+            assumed.add("No event needs what no feed tells of: " + String.join(", ", gone.subList(0, told))
+                    + (gone.size() > told ? " and " + (gone.size() - told) + " more" : "")
+                    + (gone.size() == 1 ? " is" : " are")
+                    + " used by no feed that works today, and may go before any event. Where one does need it, "
+                    + "hold the task that takes it down to a later time (plan.pins).");
+        }
     }
 
     private static String unplanned(List<Person> people, List<Task> tasks) {

@@ -395,4 +395,16 @@ class PlanJobMakerTest {
         assertThat(job.task("teach").crew().count()).isEqualTo(2);
         assertThat(job.task("teach").crew().pinned()).isEqualTo(List.of("ann", "ben"));
     }
+
+    @Test
+    void whatGoesAndNoFeedTellsOfIsSaidToBeTakenForGranted() {
+        String lamp = ANN + SWAP.replace("equipment:\n", "equipment:\n  lamp: {model: tungsten-fresnel-1000, at: bar, life: strike}\n");
+        String service = "events: {service: {from: 2027-03-03 10:00, to: 2027-03-03 11:00, needs: %s}}\n";
+        assertThat(made(lamp + service.formatted("[old-voice]")).assumed())
+                .anySatisfy(each -> assertThat(each).contains("no feed tells of: lamp is used by no feed"));
+        // the old desk is used by a feed, and where nothing is held nobody needs the lamp
+        assertThat(made(ANN + SWAP + service.formatted("[old-voice]")).assumed())
+                .noneMatch(each -> each.contains("no feed tells of"));
+        assertThat(made(lamp).assumed()).noneMatch(each -> each.contains("no feed tells of"));
+    }
 }

@@ -9,6 +9,7 @@ import housewright.plan.Schedule;
 import housewright.plan.Solved;
 import housewright.plan.Solver;
 import housewright.plan.axis.Frozen;
+import housewright.plan.axis.Least;
 import housewright.plan.check.PlanChecker;
 import housewright.plan.check.Verdict;
 import housewright.plan.list.ListScheduler;
@@ -31,7 +32,23 @@ public final class Planning {
         Schedule first = first(request);
         return Reports.plan(
                 request,
-                withAllGoals(request, fewerMoves(request, new Solved(first, List.of(), Solved.Ended.LIMIT, ""))));
+                withAllGoals(
+                        request,
+                        fewerMoves(request, new Solved(first, known(request, first), Solved.Ended.LIMIT, ""))));
+    }
+
+    /** What is known of the bounds before any search; nothing where something is missed, since less work may end earlier. */
+    private static List<Level> known(Request request, Schedule schedule) {
+        Map<Goal, Long> values = PlanChecker.check(request, schedule).values();
+        if (values.getOrDefault(Goal.MISSED, 1L) > 0) {
+            return List.of();
+        }
+        List<Level> levels = new ArrayList<>();
+        Least.of(request.job(), request.log()).forEach((goal, least) -> {
+            long value = values.getOrDefault(goal, 0L);
+            levels.add(new Level(goal, value, Math.min(least, value)));
+        });
+        return levels;
     }
 
     /** What is to be said of a schedule that is there already, whether or not it can be kept as it is. */
@@ -55,7 +72,8 @@ public final class Planning {
         long missed = value(PlanChecker.check(request, first), Goal.MISSED);
         progress.better(first, new Level(Goal.MISSED, missed, 0));
         if (progress.stopped()) {
-            return withAllGoals(request, fewerMoves(request, new Solved(first, List.of(), Solved.Ended.STOPPED, "")));
+            return withAllGoals(
+                    request, fewerMoves(request, new Solved(first, known(request, first), Solved.Ended.STOPPED, "")));
         }
         Schedule begin = begin(request, first);
         Solved solved = solver.solve(request, begin, progress);

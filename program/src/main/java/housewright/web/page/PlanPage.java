@@ -232,26 +232,27 @@ public record PlanPage(
 
     private static List<String> facts(Job job, Plan plan, boolean found) {
         List<String> facts = new ArrayList<>();
+        boolean all = plan.missed().isEmpty();
         plan.levels().forEach(level -> {
-            String value = value(job, level.goal(), level.value());
+            String value = value(job, all, level.goal(), level.value());
             if (!value.isEmpty()) {
-                facts.add(value + (found ? bound(job, level) : ""));
+                facts.add(value + (found ? bound(job, all, level) : ""));
             }
         });
         return facts;
     }
 
-    private static String bound(Job job, Level level) {
+    private static String bound(Job job, boolean all, Level level) {
         return level.proved()
                 ? "; no plan does better"
-                : level.bound() <= 0 ? "" : "; no plan can beat " + value(job, level.goal(), level.bound());
+                : level.bound() <= 0 ? "" : "; no plan can beat " + value(job, all, level.goal(), level.bound());
     }
 
-    private static String value(Job job, Goal goal, long value) {
+    private static String value(Job job, boolean all, Goal goal, long value) {
         return switch (goal) {
             case MISSED -> "";
             case MOVED -> value + (value == 1 ? " task moved" : " tasks moved");
-            case FINISH -> "ready " + job.spoken((int) Math.min(value, job.end()));
+            case FINISH -> (all ? "ready " : "what is in it is done ") + job.spoken((int) Math.min(value, job.end()));
             case HIRE_DAYS -> value + (value == 1 ? " day of hire" : " days of hire");
             case HIRE_MOVES -> value + (value == 1 ? " move of what is hired" : " moves of what is hired");
             case IDLE -> TaskWords.minutes((int) value) + " of waiting and travel";
@@ -265,12 +266,13 @@ public record PlanPage(
             lines.add("Best so far: " + solve.planned() + " of "
                     + solve.basis().job().tasks().size() + " tasks planned");
         }
+        boolean all = solve.levels().stream().noneMatch(level -> level.goal() == Goal.MISSED && level.value() > 0);
         for (Level level : solve.levels()) {
             if (level.goal() == Goal.MISSED) {
                 lines.add(level.value() == 0 ? "Nothing is missed" : "Not all can be done as wished yet");
             } else {
-                lines.add(value(solve.basis().job(), level.goal(), level.value())
-                        + bound(solve.basis().job(), level));
+                lines.add(value(solve.basis().job(), all, level.goal(), level.value())
+                        + bound(solve.basis().job(), all, level));
             }
         }
         return new Search(
