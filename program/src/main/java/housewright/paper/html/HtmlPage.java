@@ -61,7 +61,7 @@ public final class HtmlPage {
             .drawing svg { max-width: 100%; height: auto; min-width: 640px; }
             .large, .large table { font-size: 19px; line-height: 1.4; }
             .large .steps { max-width: 60em; }
-            .labels { position: relative; background: #fff; color: #1D2226; margin: 12px 0; }
+            .labels { position: relative; max-width: 100%; overflow: auto; background: #fff; color: #1D2226; margin: 12px 0; }
             .label { position: absolute; overflow: hidden; outline: 1px solid #D8D4CB; }
             .said { position: absolute; white-space: nowrap; line-height: 1.15; }
             .said .first { font-weight: 600; }

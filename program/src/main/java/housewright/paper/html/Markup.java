@@ -64,7 +64,7 @@ public final class Markup {
 
     private void table(Block.Table table) {
         double sum = table.columns().stream().mapToDouble(Column::width).sum();
-        out.append("<div class=\"table\"><table><colgroup>");
+        out.append("<div class=\"table\" tabindex=\"0\"><table><colgroup>");
         for (Column column : table.columns()) {
             out.append("<col style=\"width:")
                     .append(Html.num(100 * column.width() / sum))
@@ -128,7 +128,7 @@ public final class Markup {
     }
 
     private void labels(Block.Labels labels) {
-        out.append("<div class=\"labels\" style=\"width:").append(mm(labels.width()));
+        out.append("<div class=\"labels\" tabindex=\"0\" style=\"width:").append(mm(labels.width()));
         out.append(";height:").append(mm(labels.height())).append("\">\n");
         for (Label label : labels.labels()) {
             out.append(
