@@ -105,7 +105,9 @@ final class PlanText {
     private String ended() {
         String ended = switch (plan.ended()) {
             case PROVED -> "The search is complete.";
-            case LIMIT -> "The search ended at its limit; a longer one (--seconds) may find better.";
+            case LIMIT -> !plan.remark().isBlank()
+                    ? plan.remark()
+                    : "The search ended at its limit; a longer one (--seconds) may find better.";
             case STOPPED -> "The search was stopped; this is the best until then.";
             case BROKEN -> "The search broke off; this is the best until then.";
         };

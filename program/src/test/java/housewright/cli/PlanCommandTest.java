@@ -139,6 +139,13 @@ class PlanCommandTest {
                 .containsPattern(
                         "\"id\" : \"replug-at-hall-later\",\\s*\"was\" : \"2027-05-08T09:45\"[^}]*\"is\" : \"2027-05-08T1[1-7]")
                 .doesNotContain("no task any more");
+        // it waits longer for the key than for what comes before it, so the key is the reason
+        Terminal.Ran blocked = Terminal.plain()
+                .run("plan", "../examples/on-site.yaml", "--now", "2027-05-08T09:50", "--quick");
+        assertThat(blocked.out().replaceAll("\\s+", " "))
+                .contains("by visitor. It is blocked until Sat 8 May 12:00. [replug-C2]")
+                .contains("Made by rules of thumb alone")
+                .doesNotContain("The search ended");
     }
 
     @Test

@@ -21,6 +21,9 @@ import java.util.Map;
 
 /** Makes a plan: a legal one at once, then the best that a solver finds; whatever is shown has passed the checker. */
 public final class Planning {
+    /** What is to be said of a plan by rules of thumb alone. */
+    private static final String UNSEARCHED = "Made by rules of thumb alone; a search may find a better one.";
+
     private final Solver solver;
 
     public Planning(Solver solver) {
@@ -34,7 +37,7 @@ public final class Planning {
                 request,
                 withAllGoals(
                         request,
-                        fewerMoves(request, new Solved(first, known(request, first), Solved.Ended.LIMIT, ""))));
+                        fewerMoves(request, new Solved(first, known(request, first), Solved.Ended.LIMIT, UNSEARCHED))));
     }
 
     /** What is known of the bounds before any search; nothing where something is missed, since less work may end earlier. */

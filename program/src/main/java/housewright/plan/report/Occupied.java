@@ -82,32 +82,33 @@ final class Occupied {
 
     /** What of its own a task waits for at a time, if anything. */
     private Optional<String> waits(Task task, int from) {
-        Slot last = null;
+        int until = from; // of several the one that lasts longest is the reason
+        String reason = "";
         for (String id : task.timing().after()) {
             Slot before = slots.get(id);
-            if (before != null && before.end() > from && (last == null || before.end() > last.end())) {
-                last = before;
+            if (before != null && before.end() > until) {
+                until = before.end();
+                reason = "%s comes first and ends %s.".formatted(name(before.task()), job.spoken(before.end()));
             }
-        }
-        if (last != null) {
-            return Optional.of("%s comes first and ends %s.".formatted(name(last.task()), job.spoken(last.end())));
         }
         for (String id : task.timing().deliveries()) {
             int comes = log.late().getOrDefault(id, job.delivery(id).expected());
-            if (comes == Log.NEVER) {
-                return Optional.of("%s is late, and nobody knows until when."
-                        .formatted(job.delivery(id).name()));
-            }
-            if (comes > from) {
-                return Optional.of("%s arrives %s.".formatted(job.delivery(id).name(), job.spoken(comes)));
+            if (comes > until) {
+                until = comes;
+                String name = job.delivery(id).name();
+                reason = comes == Log.NEVER
+                        ? "%s is late, and nobody knows until when.".formatted(name)
+                        : "%s arrives %s.".formatted(name, job.spoken(comes));
             }
         }
-        Integer blocked = log.blocked().get(task.id());
-        if (blocked != null && blocked == Log.NEVER) {
-            return Optional.of("It is blocked, and nobody knows until when.");
+        int blocked = log.blocked().getOrDefault(task.id(), from);
+        if (blocked > until) {
+            reason = blocked == Log.NEVER
+                    ? "It is blocked, and nobody knows until when."
+                    : "It is blocked until " + job.spoken(blocked) + ".";
         }
-        if (blocked != null && blocked > from) {
-            return Optional.of("It is blocked until " + job.spoken(blocked) + ".");
+        if (!reason.isEmpty()) {
+            return Optional.of(reason);
         }
         if (task.timing().earliest() > from) {
             return Optional.of(
