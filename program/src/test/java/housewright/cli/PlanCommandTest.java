@@ -143,7 +143,7 @@ class PlanCommandTest {
         Terminal.Ran blocked = Terminal.plain()
                 .run("plan", "../examples/on-site.yaml", "--now", "2027-05-08T09:50", "--quick");
         assertThat(blocked.out().replaceAll("\\s+", " "))
-                .contains("by visitor. It is blocked until Sat 8 May 12:00. [replug-C2]")
+                .contains("It is blocked until Sat 8 May 11:00. [replug-at-hall-later]")
                 .contains("Made by rules of thumb alone")
                 .doesNotContain("The search ended");
     }
