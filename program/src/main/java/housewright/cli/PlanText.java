@@ -105,9 +105,10 @@ final class PlanText {
     private String ended() {
         String ended = switch (plan.ended()) {
             case PROVED -> "The search is complete.";
-            case LIMIT -> !plan.remark().isBlank()
-                    ? plan.remark()
-                    : "The search ended at its limit; a longer one (--seconds) may find better.";
+            case LIMIT ->
+                !plan.remark().isBlank()
+                        ? plan.remark()
+                        : "The search ended at its limit; a longer one (--seconds) may find better.";
             case STOPPED -> "The search was stopped; this is the best until then.";
             case BROKEN -> "The search broke off; this is the best until then.";
         };
@@ -116,7 +117,9 @@ final class PlanText {
 
     private String said(Goal goal, long value) {
         return switch (goal) {
-            case FINISH -> (plan.missed().isEmpty() ? "ready " : "what is in it is done ") + job.spoken((int) Math.min(value, job.end()));
+            case FINISH ->
+                (plan.missed().isEmpty() ? "ready " : "what is in it is done ")
+                        + job.spoken((int) Math.min(value, job.end()));
             case HIRE_DAYS -> value + (value == 1 ? " day of hire" : " days of hire");
             case MISSED, MOVED, HIRE_MOVES, IDLE -> "";
         };

@@ -154,7 +154,9 @@ public final class WebServer implements AutoCloseable {
             ctx.attribute(SAID_WHY, e instanceof Refused);
             tell(ctx, common, e.getStatus(), message(e));
         });
-        config.routes.exception(StoreException.class, (e, ctx) -> tell(ctx, common, 503, e.whyFor(common.guard().role(ctx))));
+        config.routes.exception(
+                StoreException.class,
+                (e, ctx) -> tell(ctx, common, 503, e.whyFor(common.guard().role(ctx))));
         config.routes.exception(Exception.class, (e, ctx) -> {
             synchronized (err) {
                 err.println("A fault in Housewright, at " + ctx.method() + " " + ctx.path() + ":");

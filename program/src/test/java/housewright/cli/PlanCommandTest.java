@@ -140,8 +140,8 @@ class PlanCommandTest {
                         "\"id\" : \"replug-at-hall-later\",\\s*\"was\" : \"2027-05-08T09:45\"[^}]*\"is\" : \"2027-05-08T1[1-7]")
                 .doesNotContain("no task any more");
         // it waits longer for the key than for what comes before it, so the key is the reason
-        Terminal.Ran blocked = Terminal.plain()
-                .run("plan", "../examples/on-site.yaml", "--now", "2027-05-08T09:50", "--quick");
+        Terminal.Ran blocked =
+                Terminal.plain().run("plan", "../examples/on-site.yaml", "--now", "2027-05-08T09:50", "--quick");
         assertThat(blocked.out().replaceAll("\\s+", " "))
                 .contains("It is blocked until Sat 8 May 11:00. [replug-at-hall-later]")
                 .contains("Made by rules of thumb alone")

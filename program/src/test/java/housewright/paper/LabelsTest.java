@@ -54,7 +54,8 @@ class LabelsTest {
 
     private static PaperOptions options(LabelStock stock, int first, String site) {
         PageSize size = stock.pageHeight() == PageSize.LETTER.height() ? PageSize.LETTER : PageSize.A4;
-        return new PaperOptions(size, "Carrowfenn Hall refit", "3f9a1c2", "2027-01-11", new Labelling(stock, first, site));
+        return new PaperOptions(
+                size, "Carrowfenn Hall refit", "3f9a1c2", "2027-01-11", new Labelling(stock, first, site));
     }
 
     private static List<Block.Labels> pages(String paper, PaperOptions options) {
@@ -72,8 +73,7 @@ class LabelsTest {
     @Test
     void usualGridsFillTheirSheetsEvenly() {
         for (LabelStock stock : LabelStock.usual()) {
-            double right = stock.pageWidth()
-                    - (stock.left() + (stock.columns() - 1) * stock.across() + stock.width());
+            double right = stock.pageWidth() - (stock.left() + (stock.columns() - 1) * stock.across() + stock.width());
             double bottom = stock.pageHeight() - (stock.top() + (stock.rows() - 1) * stock.down() + stock.height());
             assertThat(right).as(stock.name()).isCloseTo(stock.left(), within(0.5));
             assertThat(bottom).as(stock.name()).isCloseTo(stock.top(), within(0.5));
@@ -120,9 +120,13 @@ class LabelsTest {
                 PDPage page = document.getPage(i);
                 Boxes boxes = new Boxes(page);
                 boxes.processPage(page);
-                boxes.filled.forEach(box -> assertThat(isOnALabel(stock, box)).as(stock.name() + " " + box).isTrue());
+                boxes.filled.forEach(box -> assertThat(isOnALabel(stock, box))
+                        .as(stock.name() + " " + box)
+                        .isTrue());
                 for (Rectangle2D letter : letters(document, i + 1)) {
-                    assertThat(isOnALabel(stock, letter)).as(stock.name() + " " + letter).isTrue();
+                    assertThat(isOnALabel(stock, letter))
+                            .as(stock.name() + " " + letter)
+                            .isTrue();
                 }
             }
         }
@@ -130,8 +134,8 @@ class LabelsTest {
 
     private static boolean isOnALabel(LabelStock stock, Rectangle2D box) {
         for (int i = 0; i < stock.perPage(); i++) {
-            Rectangle2D label =
-                    new Rectangle2D.Double(stock.left(i) - 0.01, stock.top(i) - 0.01, stock.width() + 0.02, stock.height() + 0.02);
+            Rectangle2D label = new Rectangle2D.Double(
+                    stock.left(i) - 0.01, stock.top(i) - 0.01, stock.width() + 0.02, stock.height() + 0.02);
             if (label.contains(box)) {
                 return true;
             }
@@ -144,11 +148,13 @@ class LabelsTest {
         PDFTextStripper stripper = new PDFTextStripper() {
             @Override
             protected void writeString(String text, List<TextPosition> positions) {
-                positions.stream().filter(each -> !each.getUnicode().replace("\u00A0", "").isBlank()).forEach(each -> letters.add(new Rectangle2D.Double(
-                        each.getXDirAdj() * MM,
-                        (each.getYDirAdj() - 0.73 * each.getFontSizeInPt()) * MM, // capitals of the typeface
-                        each.getWidthDirAdj() * MM,
-                        0.73 * each.getFontSizeInPt() * MM)));
+                positions.stream()
+                        .filter(each -> !each.getUnicode().replace("\u00A0", "").isBlank())
+                        .forEach(each -> letters.add(new Rectangle2D.Double(
+                                each.getXDirAdj() * MM,
+                                (each.getYDirAdj() - 0.73 * each.getFontSizeInPt()) * MM, // capitals of the typeface
+                                each.getWidthDirAdj() * MM,
+                                0.73 * each.getFontSizeInPt() * MM)));
             }
         };
         stripper.setStartPage(page);
@@ -178,7 +184,9 @@ class LabelsTest {
                     for (Label label : some.get(i).labels()) {
                         if (!label.code().isEmpty()) {
                             assertThat(scanned(renderer, i, looks, label)).isEqualTo(label.code());
-                            assertThat(label.code()).startsWith(site + "/label/").doesNotContain("hall//");
+                            assertThat(label.code())
+                                    .startsWith(site + "/label/")
+                                    .doesNotContain("hall//");
                             read++;
                         }
                     }
@@ -240,8 +248,11 @@ class LabelsTest {
                 assertThat(ends).allSatisfy(text -> assertThat(text).startsWith(lead.id()));
                 if (lead.joints().size() == 1) {
                     Joint joint = lead.joints().getFirst();
-                    String from = joint.from() == null ? "________" : joint.from().at().saidPort();
-                    String to = joint.to() == null ? "________" : joint.to().at().saidPort();
+                    String from = joint.from() == null
+                            ? "________"
+                            : joint.from().at().saidPort();
+                    String to =
+                            joint.to() == null ? "________" : joint.to().at().saidPort();
                     assertThat(ends.get(0)).contains("Here: " + from, "Other: " + to);
                     assertThat(ends.get(1)).contains("Here: " + to, "Other: " + from);
                 }
@@ -268,12 +279,17 @@ class LabelsTest {
         assertThat(own.perPage()).isEqualTo(10);
         assertThat(own.left(3)).isEqualTo(105);
         assertThat(own.top(3)).isEqualTo(67);
-        assertThat(LabelStock.parse("100x150 1x2 90x60 at 5x10 every 90x70").pageHeight()).isEqualTo(150);
+        assertThat(LabelStock.parse("100x150 1x2 90x60 at 5x10 every 90x70").pageHeight())
+                .isEqualTo(150);
         assertThat(LabelStock.parse("tape 9x40").pageWidth()).isEqualTo(40);
-        assertThatThrownBy(() -> LabelStock.parse("a4 3x8 70x37 at 0x0.5 every 70x30")).hasMessageContaining("overlap");
-        assertThatThrownBy(() -> LabelStock.parse("a4 4x8 70x37 at 0x0.5 every 70x37")).hasMessageContaining("reach 280 mm");
+        assertThatThrownBy(() -> LabelStock.parse("a4 3x8 70x37 at 0x0.5 every 70x30"))
+                .hasMessageContaining("overlap");
+        assertThatThrownBy(() -> LabelStock.parse("a4 4x8 70x37 at 0x0.5 every 70x37"))
+                .hasMessageContaining("reach 280 mm");
         assertThatThrownBy(() -> LabelStock.parse("tape 3")).hasMessageContaining("6 to 60 mm");
-        assertThatThrownBy(() -> LabelStock.parse("small ones")).hasMessageContaining("a4-44").hasMessageContaining("tape 12x70");
+        assertThatThrownBy(() -> LabelStock.parse("small ones"))
+                .hasMessageContaining("a4-44")
+                .hasMessageContaining("tape 12x70");
     }
 
     @Test
@@ -300,7 +316,10 @@ class LabelsTest {
         @Override
         public void appendRectangle(Point2D p0, Point2D p1, Point2D p2, Point2D p3) {
             path.add(new Rectangle2D.Double(
-                    p0.getX() * MM, (height - p2.getY()) * MM, (p2.getX() - p0.getX()) * MM, (p2.getY() - p0.getY()) * MM));
+                    p0.getX() * MM,
+                    (height - p2.getY()) * MM,
+                    (p2.getX() - p0.getX()) * MM,
+                    (p2.getY() - p0.getY()) * MM));
         }
 
         @Override

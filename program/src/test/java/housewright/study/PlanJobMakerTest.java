@@ -398,7 +398,9 @@ class PlanJobMakerTest {
 
     @Test
     void whatGoesAndNoFeedTellsOfIsSaidToBeTakenForGranted() {
-        String lamp = ANN + SWAP.replace("equipment:\n", "equipment:\n  lamp: {model: tungsten-fresnel-1000, at: bar, life: strike}\n");
+        String lamp = ANN
+                + SWAP.replace(
+                        "equipment:\n", "equipment:\n  lamp: {model: tungsten-fresnel-1000, at: bar, life: strike}\n");
         String service = "events: {service: {from: 2027-03-03 10:00, to: 2027-03-03 11:00, needs: %s}}\n";
         assertThat(made(lamp + service.formatted("[old-voice]")).assumed())
                 .anySatisfy(each -> assertThat(each).contains("no feed tells of: lamp is used by no feed"));

@@ -61,7 +61,8 @@ class PapersInBrowserTest {
             page.navigate(hall.origin() + papers);
             Locator row = page.locator("#cable-schedule");
             assertThat(row).containsText("never printed");
-            Download download = page.waitForDownload(() -> row.locator("button").first().click());
+            Download download =
+                    page.waitForDownload(() -> row.locator("button").first().click());
             assertThat(download.suggestedFilename()).endsWith("-cable-schedule.pdf");
             try (PDDocument document = Loader.loadPDF(download.path().toFile())) {
                 assertThat(new PDFTextStripper().getText(document)).contains("Cable schedule", "Revision 2");
@@ -69,8 +70,14 @@ class PapersInBrowserTest {
             assertThat(row).containsText("as printed"); // without loading the page again
             row.locator("th a").click();
             page.waitForURL("**/papers/cable-schedule");
-            assertThat(page.locator("table").first()).containsText(
-                    hall.job().now().project().cables().keySet().iterator().next());
+            assertThat(page.locator("table").first())
+                    .containsText(hall.job()
+                            .now()
+                            .project()
+                            .cables()
+                            .keySet()
+                            .iterator()
+                            .next());
             page.locator("a").first().click();
             assertThat(page.locator("#cable-schedule")).containsText("as printed");
             for (Size size : Size.values()) {

@@ -21,7 +21,9 @@ public final class Least {
         Grid grid = Grid.of(job, log);
         Map<Goal, Long> least = new EnumMap<>(Goal.class);
         least.put(Goal.FINISH, (long) Math.max(grid.endMinute(Bound.of(grid).finish), grid.frozenFinish));
-        least.put(Goal.HIRE_DAYS, job.hires().stream().mapToLong(hire -> days(job, log, hire)).sum());
+        least.put(
+                Goal.HIRE_DAYS,
+                job.hires().stream().mapToLong(hire -> days(job, log, hire)).sum());
         return least;
     }
 

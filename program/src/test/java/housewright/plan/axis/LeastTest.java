@@ -50,13 +50,16 @@ class LeastTest {
         Job job = job(List.of(
                 Task.draft("work", 30).done(),
                 Task.draft("rehearse", 120).startsAt(rehearsal).done()));
-        assertThat(Least.of(job, Log.NOTHING)).containsEntry(Goal.FINISH, rehearsal + 120L).containsEntry(Goal.HIRE_DAYS, 0L);
+        assertThat(Least.of(job, Log.NOTHING))
+                .containsEntry(Goal.FINISH, rehearsal + 120L)
+                .containsEntry(Goal.HIRE_DAYS, 0L);
     }
 
     @Test
     void aLiftDoesOneThingAfterAnotherWhileItsOperatorIsThere() {
         Job job = job(IntStream.range(0, 5)
-                .mapToObj(each -> Task.draft("hang-" + each, 200).at("hall").hire("lift").done())
+                .mapToObj(each ->
+                        Task.draft("hang-" + each, 200).at("hall").hire("lift").done())
                 .toList());
         // 1000 minutes, and whoever may operate it is there 480 a day
         assertThat(Least.of(job, Log.NOTHING)).containsEntry(Goal.HIRE_DAYS, 3L);
@@ -72,7 +75,8 @@ class LeastTest {
             if (is.get(Goal.MISSED) == 0) {
                 whole++;
                 Map<Goal, Long> least = Least.of(request.job(), request.log());
-                least.forEach((goal, bound) -> assertThat(is.get(goal)).as(goal.name()).isGreaterThanOrEqualTo(bound));
+                least.forEach((goal, bound) ->
+                        assertThat(is.get(goal)).as(goal.name()).isGreaterThanOrEqualTo(bound));
             }
         }
         assertThat(whole).isPositive();
