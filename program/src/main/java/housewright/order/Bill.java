@@ -448,6 +448,16 @@ final class Bill {
 
     // ---- when ----
 
+    /** The first day on site; nothing hired is wanted before it can be had. Null where nobody knows. */
+    private @Nullable LocalDate earliest(Wanted line) {
+        Hire hire = line.sort == Sort.HIRE
+                ? project.hires().get(line.items.iterator().next())
+                : null;
+        LocalDate offered =
+                hire == null || hire.offered().isEmpty() ? null : hire.offered().getFirst();
+        return firstDay != null && offered != null && offered.isAfter(firstDay) ? offered : firstDay;
+    }
+
     private OrderLine line(Wanted line) {
         Order order = line.order;
         LocalDate need = null;
@@ -464,7 +474,7 @@ final class Bill {
         }
         delays.removeAll(tasks);
         boolean planned = need != null;
-        need = need == null ? firstDay : need;
+        need = need == null ? earliest(line) : need;
         TimeSpan lead = order != null && order.lead() != null ? order.lead() : line.lead;
         Integer days = lead == null ? null : (int) Math.ceil(lead.seconds() / 86_400 - 1e-9);
         LocalDate latest = need == null || days == null ? null : need.minusDays(days + margin());

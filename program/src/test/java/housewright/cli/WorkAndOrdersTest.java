@@ -39,7 +39,7 @@ class WorkAndOrdersTest {
                 .run("orders", "-");
         assertThat(late.status()).isEqualTo(1);
         assertThat(late.out())
-                .contains("is promised for 2027-04-03 and needed on 2027-03-15")
+                .contains("is promised for 2027-04-03 and needed on 2027-03-06")
                 .contains("It holds up");
     }
 

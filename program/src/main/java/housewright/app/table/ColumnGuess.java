@@ -207,7 +207,9 @@ public final class ColumnGuess {
                 .filter(head -> columns.stream().anyMatch(column -> HeadWords.fit(table, column, head) > 0))
                 .count();
         long hinted = first.stream()
-                .filter(head -> columns.stream().anyMatch(column -> word(column, head) > 0))
+                .filter(head -> columns.stream()
+                        .anyMatch(column ->
+                                HeadWords.fit(table, column, head) > 0 || HeadWords.hints(table, column, head)))
                 .count();
         long filled = first.stream().filter(cell -> !cell.isEmpty()).count();
         return hinted * 2 >= filled && named > 0 && rows.size() > 1;
