@@ -28,17 +28,19 @@ export function choose(input, ask) {
         const page = new DOMParser().parseFromString(text, "text/html");
         const items = [...page.querySelectorAll("li")].filter((item) => item.dataset.text !== input.value);
         if (items.length === 0) return close();
+        const marked = list.children[at]?.dataset.text; // with the arrow keys, while these were on their way
         list.replaceChildren(...items);
         list.onmousedown = (event) => {
             const item = event.target.closest("li");
             event.preventDefault();
             if (item) pick(item);
         };
-        at = -1;
         if (!open) list.showPopover?.();
         open = true;
         input.setAttribute("aria-expanded", "true");
         input.removeAttribute("aria-activedescendant");
+        at = marked === undefined ? -1 : items.findIndex((item) => item.dataset.text === marked);
+        if (at >= 0) mark();
         place();
     }
 
@@ -79,9 +81,14 @@ export function choose(input, ask) {
         items[at]?.removeAttribute("aria-selected");
         at = (at + step + items.length + 1) % (items.length + 1);
         if (at === items.length) at = step > 0 ? 0 : items.length - 1;
-        items[at].setAttribute("aria-selected", "true");
-        items[at].scrollIntoView({ block: "nearest" });
-        input.setAttribute("aria-activedescendant", items[at].id);
+        mark();
+    }
+
+    function mark() {
+        const item = list.children[at];
+        item.setAttribute("aria-selected", "true");
+        item.scrollIntoView({ block: "nearest" });
+        input.setAttribute("aria-activedescendant", item.id);
     }
 
     function pick(item) {

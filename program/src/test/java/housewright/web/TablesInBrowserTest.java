@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -143,6 +144,29 @@ class TablesInBrowserTest {
         page.keyboard().press("Enter");
         says("Set to of C101");
         assertThat(project().cables().get("C101").to().text()).isEqualTo("floor-left.front-4");
+    }
+
+    /** The server answers twice: what was chosen from the first answer stays chosen when the second comes. */
+    @Test
+    void aChoiceStaysMarkedWhenTheServerAnswersOnceMore() {
+        go("/cables");
+        cell("C101", "to").focus();
+        page.keyboard().type("floor-l");
+        Locator first = page.locator("#choices li").first();
+        assertThat(first).containsText("floor-left.");
+        AtomicReference<Route> late = new AtomicReference<>();
+        page.route("**/choices?*", late::set);
+        page.keyboard().type("e");
+        page.waitForCondition(() -> late.get() != null);
+        page.keyboard().press("ArrowDown");
+        assertThat(first).hasAttribute("aria-selected", "true");
+        page.evaluate("document.querySelector('#choices li').dataset.old = 'yes'");
+        page.unroute("**/choices?*");
+        late.get().resume();
+        assertThat(page.locator("#choices li[data-old]")).hasCount(0);
+        assertThat(first).hasAttribute("aria-selected", "true");
+        page.keyboard().press("Enter");
+        assertThat(first).containsText("floor-left.front-4");
     }
 
     @Test
