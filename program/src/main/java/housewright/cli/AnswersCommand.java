@@ -18,7 +18,6 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -32,10 +31,7 @@ import picocli.CommandLine.Parameters;
             "An answer to what has changed since the packet was made is shown as a conflict and not taken. Photos go into the folder photos beside FILE.",
             "Exit status: 0 every answer can be taken, 1 some cannot, 2 it cannot be read or written."
         })
-final class AnswersCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "FILE", description = "Project file, YAML or JSON.")
-    String file = "";
-
+final class AnswersCommand extends FileCommand {
     @Parameters(index = "1", paramLabel = "ANSWERS", description = "The file that the packet has saved.")
     String answers = "";
 
@@ -45,18 +41,12 @@ final class AnswersCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print the result as JSON, for programs.")
     boolean json;
 
-    private final Desk desk;
-
     AnswersCommand(Desk desk) {
-        this.desk = desk;
+        super(desk);
     }
 
     @Override
-    public Integer call() {
-        @Nullable ProjectFile project = desk.open(file);
-        if (project == null) {
-            return Status.CANNOT;
-        }
+    int run(ProjectFile project) {
         return switch (desk.files.load(answers, AnswersReader.MOST_BYTES + 1)) {
             case Loading.NotLoaded not -> desk.refuse(not.why());
             case Loading.Loaded loaded ->
@@ -151,8 +141,7 @@ final class AnswersCommand implements Callable<Integer> {
                         + answering.count(Does.SAME) + " as they are, " + answering.count(Does.CONFLICT)
                         + " in conflict, " + answering.count(Does.REFUSE) + " refused.");
         if (!written && !answering.changes().isEmpty()) {
-            page.line("Take them: housewright answers " + FileCommand.quoted(file) + " " + FileCommand.quoted(answers)
-                    + " --apply");
+            page.line("Take them: housewright answers " + quoted() + " " + quoted(answers) + " --apply");
         }
         return page;
     }

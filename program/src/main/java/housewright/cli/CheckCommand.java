@@ -14,7 +14,7 @@ import picocli.CommandLine.Option;
             "Proves on paper, for every feed of the project, that its signal arrives, or, for a never-feed, that it does not; and runs all rules.",
             "Exit status: 0 nothing stops the job, 1 a finding stops it or a feed is broken, 2 the file cannot be read."
         })
-final class CheckCommand extends FileCommand {
+final class CheckCommand extends ProofCommand {
     @Option(names = "--all", description = "Leave nothing out of long lists.")
     boolean all;
 

@@ -12,6 +12,7 @@ import housewright.signal.FeedProof;
 import housewright.signal.Moment;
 import housewright.study.Study;
 import java.io.PrintStream;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -123,13 +124,26 @@ final class Desk {
     FeedProof find(Study study, ProjectFile file, String feed) {
         Optional<FeedProof> proof = study.findProof(feed);
         if (proof.isEmpty()) {
-            List<String> feeds = List.copyOf(file.project().feeds().keySet());
-            String nearest = Nearest.find(feed, feeds);
-            String known = nearest != null
-                    ? "did you mean " + nearest + "?"
-                    : feeds.isEmpty() ? "it has no feeds yet." : "its feeds are " + String.join(", ", feeds) + ".";
-            refuse(file.name() + " has no feed " + feed + "; " + known);
+            refuse(file.name() + " has no feed " + feed + "; "
+                    + instead(feed, file.project().feeds().keySet(), "its feeds are ", "it has no feeds yet."));
         }
         return proof.orElse(null);
+    }
+
+    /**
+     * What is said after a word that stands for nothing: the nearest that does, else all.
+     *
+     * @param are goes before them, such as {@code "its sheets are "}
+     * @param none where there are none at all
+     */
+    static String instead(String word, Collection<String> words, String are, String none) {
+        List<String> known = words.stream().filter(each -> !each.isEmpty()).toList();
+        return nearest(word, known, known.isEmpty() ? none : are + String.join(", ", known) + ".");
+    }
+
+    /** The same where all are too many to say. */
+    static String nearest(String word, Collection<String> words, String otherwise) {
+        String nearest = Nearest.find(word, List.copyOf(words));
+        return nearest != null ? "did you mean " + nearest + "?" : otherwise;
     }
 }

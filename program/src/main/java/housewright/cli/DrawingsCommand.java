@@ -15,11 +15,8 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Every drawing of a project, as files. */
 @Command(
@@ -29,10 +26,7 @@ import picocli.CommandLine.Parameters;
             "Floor plan, side views, racks, signal drawings by system and the way of each feed; of the target, or of today. The DXF is in metres, its layers by kind. Drawings of an earlier run are written over, other files in the folder stay.",
             "Exit status: 0 written, 2 there is no such file, or they cannot be written."
         })
-final class DrawingsCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "FILE", description = "Project file, YAML or JSON; - reads standard input.")
-    String file = "";
-
+final class DrawingsCommand extends FileCommand {
     @Option(
             names = "--out",
             required = true,
@@ -43,18 +37,12 @@ final class DrawingsCommand implements Callable<Integer> {
     @Option(names = "--today", description = "Draw the hall as it is today, before the work.")
     boolean today;
 
-    private final Desk desk;
-
     DrawingsCommand(Desk desk) {
-        this.desk = desk;
+        super(desk);
     }
 
     @Override
-    public Integer call() {
-        @Nullable ProjectFile project = desk.open(file);
-        if (project == null) {
-            return Status.CANNOT;
-        }
+    int run(ProjectFile project) {
         Map<String, String> files = desk.during("Drawing", () -> draw(project));
         try {
             Path folder = Files.createDirectories(Path.of(out));

@@ -7,7 +7,6 @@ import housewright.app.ProjectStore.Kept;
 import housewright.app.Projects;
 import housewright.app.Saving;
 import housewright.app.StoreException;
-import housewright.file.Nearest;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -111,8 +110,6 @@ final class ExportCommand implements Callable<Integer> {
         if (project == null) {
             return "Say which project: " + String.join(", ", ids) + ".";
         }
-        String nearest = Nearest.find(project, ids);
-        return "No project " + project + " is kept; "
-                + (nearest == null ? "there are " + String.join(", ", ids) + "." : "did you mean " + nearest + "?");
+        return "No project " + project + " is kept; " + Desk.instead(project, ids, "there are ", "there are none.");
     }
 }

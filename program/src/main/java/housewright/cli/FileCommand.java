@@ -3,19 +3,12 @@ package housewright.cli;
 import housewright.app.ProjectFile;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** A command on a project file. */
 abstract class FileCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "FILE", description = "Project file, YAML or JSON; - reads standard input.")
     String file = "";
-
-    @Option(names = "--today", description = "Ask about the hall as it is today, before the work.")
-    boolean today;
-
-    @Option(names = "--json", description = "Print the result as JSON, for programs.")
-    boolean json;
 
     final Desk desk;
 
@@ -29,6 +22,7 @@ abstract class FileCommand implements Callable<Integer> {
         return project == null ? Status.CANNOT : run(project);
     }
 
+    /** With the project read; its answer is the exit status. */
     abstract int run(ProjectFile project);
 
     String quoted() {

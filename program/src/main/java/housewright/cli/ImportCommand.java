@@ -11,7 +11,6 @@ import housewright.app.table.ProjectDifference;
 import housewright.app.table.SheetImport;
 import housewright.app.table.SheetImport.Does;
 import housewright.app.table.SheetImport.Row;
-import housewright.file.Nearest;
 import housewright.file.ProjectBook;
 import housewright.file.ProjectText;
 import housewright.model.Project;
@@ -24,7 +23,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -39,10 +37,7 @@ import picocli.CommandLine.Parameters;
             "Reads .xlsx, .csv, .tsv and .txt. Guesses which sheet and rows are the list and which column is what, shows the guess, and says row by row what would be added, changed or refused and why. A row whose id or label is in the project changes that thing; nothing is taken away. A workbook that the command workbook has written is taken whole, with what is missing in it.",
             "Exit status: 0 every row can be taken, 1 some are refused, 2 it cannot be read or written."
         })
-final class ImportCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "FILE", description = "Project file, YAML or JSON.")
-    String file = "";
-
+final class ImportCommand extends FileCommand {
     @Parameters(index = "1", paramLabel = "SPREADSHEET", description = "The spreadsheet to take from.")
     String spreadsheet = "";
 
@@ -74,18 +69,12 @@ final class ImportCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print the result as JSON, for programs.")
     boolean json;
 
-    private final Desk desk;
-
     ImportCommand(Desk desk) {
-        this.desk = desk;
+        super(desk);
     }
 
     @Override
-    public Integer call() {
-        @Nullable ProjectFile project = desk.open(file);
-        if (project == null) {
-            return Status.CANNOT;
-        }
+    int run(ProjectFile project) {
         return switch (desk.files.load(spreadsheet, SheetReader.MOST_BYTES + 1)) {
             case Loading.NotLoaded not -> desk.refuse(not.why());
             case Loading.Loaded loaded ->
@@ -103,7 +92,8 @@ final class ImportCommand implements Callable<Integer> {
     private int list(ProjectFile project, SheetReading.Read read) {
         List<String> names = read.sheets().stream().map(Sheet::name).toList();
         if (!sheet.isEmpty() && !names.contains(sheet)) {
-            return desk.refuse(spreadsheet + " has no sheet " + sheet + "; " + known(sheet, names, "its sheets are "));
+            return desk.refuse(spreadsheet + " has no sheet " + sheet + "; "
+                    + Desk.instead(sheet, names, "its sheets are ", "there are none."));
         }
         ListKind kind = null;
         String wanted = as;
@@ -111,7 +101,8 @@ final class ImportCommand implements Callable<Integer> {
             Optional<ListKind> found = ListKind.find(wanted);
             if (found.isEmpty()) {
                 List<String> words = ListKind.all().stream().map(ListKind::word).toList();
-                return desk.refuse("There are no lists of " + wanted + "; " + known(wanted, words, "there are "));
+                return desk.refuse("There are no lists of " + wanted + "; "
+                        + Desk.instead(wanted, words, "there are ", "there are none."));
             }
             kind = found.get();
         }
@@ -159,35 +150,29 @@ final class ImportCommand implements Callable<Integer> {
         String field = said.substring(mark + 1).strip();
         if (table.column(head) < 0) {
             return "No column of " + table.sheet() + " has the head \"" + head + "\"; "
-                    + known(head, table.guess().head(), "its heads are ");
+                    + Desk.instead(head, table.guess().head(), "its heads are ", "there are none.");
         }
         List<String> fields =
                 table.kind().columns().stream().map(column -> column.key()).toList();
         if (!field.isEmpty() && !fields.contains(field)) {
-            return table.kind().title() + " has no field " + field + "; " + known(field, fields, "it has ");
+            return table.kind().title() + " has no field " + field + "; "
+                    + Desk.instead(field, fields, "it has ", "there are none.");
         }
         into.put(head, field);
         return null;
     }
 
-    private static String known(String word, List<String> words, String otherwise) {
-        String nearest = Nearest.find(word, words);
-        return nearest != null
-                ? "did you mean " + nearest + "?"
-                : otherwise + words.stream().filter(each -> !each.isEmpty()).collect(Collectors.joining(", ")) + ".";
-    }
-
     private String command() {
         StringBuilder command = new StringBuilder("housewright import ");
-        command.append(FileCommand.quoted(file)).append(' ').append(FileCommand.quoted(spreadsheet));
+        command.append(quoted()).append(' ').append(quoted(spreadsheet));
         if (!sheet.isEmpty()) {
-            command.append(" --sheet ").append(FileCommand.quoted(sheet));
+            command.append(" --sheet ").append(quoted(sheet));
         }
         if (as != null) {
             command.append(" --as ").append(as);
         }
         if (!columns.isEmpty()) {
-            command.append(" --columns ").append(FileCommand.quoted(String.join(",", columns)));
+            command.append(" --columns ").append(quoted(String.join(",", columns)));
         }
         return command + " --apply";
     }

@@ -22,7 +22,7 @@ import picocli.CommandLine.Parameters;
             "Joins what is not joined, cuts what must never arrive, or replaces what is crossed or late; breaks no other feed and lets no never-feed through. Shows the work as instructions with its price, and what changes in the file.",
             "Exit status: 0 the feed is proven, or is so now, 1 it is not, 2 there is no such file or feed, or it cannot be written."
         })
-final class MendCommand extends FileCommand {
+final class MendCommand extends ProofCommand {
     @Parameters(index = "1", paramLabel = "FEED", description = "Id of the feed.")
     String feed = "";
 

@@ -3,7 +3,6 @@ package housewright.cli;
 import housewright.app.ProjectFile;
 import housewright.app.paper.Binder;
 import housewright.app.paper.Binding;
-import housewright.file.Nearest;
 import housewright.paper.LabelStock;
 import housewright.paper.Labelling;
 import housewright.paper.PageSize;
@@ -18,11 +17,9 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** What each person holds in the hand. */
 @Command(
@@ -32,10 +29,7 @@ import picocli.CommandLine.Parameters;
             "Each paper becomes a web page and a PDF and, where it has tables, CSV and a workbook; index.html and contents.pdf list them. A sheet keeps its revision and its date for as long as it says the same, so what is printed of it stays good; what changed since the last revision is marked in the margin, and superseded sheets are listed. The same project in the same folder gives the same bytes.",
             "Exit status: 0 written or listed, 2 the file cannot be read or the folder not be written."
         })
-final class PapersCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "FILE", description = "Project file, YAML or JSON; - reads standard input.")
-    String file = "";
-
+final class PapersCommand extends FileCommand {
     @Option(names = "--out", paramLabel = "DIR", description = "The folder to write into; made where it is not there.")
     @Nullable
     String out;
@@ -86,14 +80,12 @@ final class PapersCommand implements Callable<Integer> {
     @Option(names = "--list", description = "List the papers, for whom each is and what it answers; write nothing.")
     boolean list;
 
-    private final Desk desk;
-
     PapersCommand(Desk desk) {
-        this.desk = desk;
+        super(desk);
     }
 
     @Override
-    public Integer call() {
+    int run(ProjectFile project) {
         List<Paper> papers = new ArrayList<>();
         for (String id : only) {
             Paper paper = Papers.find(id.strip()).orElse(null);
@@ -115,10 +107,6 @@ final class PapersCommand implements Callable<Integer> {
         }
         if (!list && out == null) {
             return desk.refuse("Name the folder to write into with --out DIR, or list the papers with --list.");
-        }
-        ProjectFile project = desk.open(file);
-        if (project == null) {
-            return Status.CANNOT;
         }
         Study study = desk.study(project, false);
         List<Paper> chosen = papers.isEmpty() ? Papers.all() : papers;
@@ -209,8 +197,6 @@ final class PapersCommand implements Callable<Integer> {
 
     private static String unknown(String id) {
         List<String> ids = Papers.all().stream().map(Paper::id).toList();
-        String nearest = Nearest.find(id, ids);
-        return "There is no paper " + id + "; "
-                + (nearest != null ? "did you mean " + nearest + "?" : "they are " + String.join(", ", ids) + ".");
+        return "There is no paper " + id + "; " + Desk.instead(id, ids, "they are ", "there are none.");
     }
 }

@@ -32,14 +32,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Who does what when. */
 @Command(
@@ -51,12 +49,9 @@ import picocli.CommandLine.Parameters;
             "Ctrl-C ends the search and shows the best plan so far.",
             "Exit status: 0 planned and nothing missed, 1 something is missed, 2 the file cannot be read or written, or nothing can be planned."
         })
-final class PlanCommand implements Callable<Integer> {
+final class PlanCommand extends FileCommand {
     private static final int DRAWS = 400;
     private static final int MOST_PATIENCE_S = 300; // telling what clashes in an overfull job takes a minute and more
-
-    @Parameters(index = "0", paramLabel = "FILE", description = "Project file, YAML or JSON; - reads standard input.")
-    String file = "";
 
     @Option(
             names = "--now",
@@ -123,26 +118,22 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print the result as JSON, for programs.")
     boolean json;
 
-    private final Desk desk;
     private final CountDownLatch shown = new CountDownLatch(1);
 
     PlanCommand(Desk desk) {
-        this.desk = desk;
+        super(desk);
     }
 
     @Override
-    public Integer call() {
+    int run(ProjectFile project) {
         if (!(seconds >= 1 && seconds <= 3600)) {
             return desk.refuse("--seconds takes 1 to 3600, but this is " + seconds + ".");
         }
-        ProjectFile project = desk.open(file);
-        if (project == null) {
-            return Status.CANNOT;
-        }
         for (String each : Stream.of(person, ready).filter(Objects::nonNull).toList()) {
             if (!project.project().people().containsKey(each)) {
-                return desk.refuse(project.name() + " has no person " + each + "; its people are "
-                        + String.join(", ", project.project().people().keySet()) + ".");
+                return desk.refuse(project.name() + " has no person " + each + "; "
+                        + Desk.instead(
+                                each, project.project().people().keySet(), "its people are ", "it has no people yet."));
             }
         }
         ProjectFile happened = log == null ? project : desk.openLog(log, project);

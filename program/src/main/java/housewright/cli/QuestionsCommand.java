@@ -3,16 +3,10 @@ package housewright.cli;
 import housewright.app.ProjectFile;
 import housewright.app.Saving;
 import housewright.app.packet.Packet;
-import housewright.file.Nearest;
 import housewright.study.Study;
-import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Set;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** A question packet for somebody on site. */
 @Command(
@@ -22,37 +16,23 @@ import picocli.CommandLine.Parameters;
             "Holds the open questions to a person, and what the survey lacks and somebody on site can see or measure. It needs no server and no network, takes answers, readings and photos, keeps them in the phone's browser, and saves an answers file for: housewright answers FILE ANSWERS",
             "Exit status: 0 written, 2 there is no such file or person, or it cannot be written."
         })
-final class QuestionsCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "FILE", description = "Project file, YAML or JSON; - reads standard input.")
-    String file = "";
-
+final class QuestionsCommand extends FileCommand {
     @Option(names = "--to", required = true, paramLabel = "PERSON", description = "Id of whom it is for.")
     String to = "";
 
     @Option(names = "--out", required = true, paramLabel = "PAGE", description = "The new file, such as packet.html.")
     String out = "";
 
-    private final Desk desk;
-
     QuestionsCommand(Desk desk) {
-        this.desk = desk;
+        super(desk);
     }
 
     @Override
-    public Integer call() {
-        @Nullable ProjectFile project = desk.open(file);
-        if (project == null) {
-            return Status.CANNOT;
-        }
-        Set<String> people = new LinkedHashSet<>(project.project().people().keySet());
+    int run(ProjectFile project) {
+        Set<String> people = project.project().people().keySet();
         if (!people.contains(to)) {
-            String nearest = Nearest.find(to, List.copyOf(people));
             return desk.refuse(project.name() + " has no person " + to + "; "
-                    + (nearest != null
-                            ? "did you mean " + nearest + "?"
-                            : people.isEmpty()
-                                    ? "enter them under people."
-                                    : "its people are " + String.join(", ", people) + "."));
+                    + Desk.instead(to, people, "its people are ", "enter them under people."));
         }
         Study study = desk.study(project, false);
         int count = desk.during("Looking for what the survey lacks", () -> Packet.count(study, to));
@@ -62,7 +42,7 @@ final class QuestionsCommand implements Callable<Integer> {
         desk.print(desk.page()
                 .wrapped(out + " asks " + count + (count == 1 ? " thing" : " things") + " of " + to
                         + ". Send it to them; what comes back is read with:")
-                .line("  housewright answers " + FileCommand.quoted(file) + " ANSWERS.json"));
+                .line("  housewright answers " + quoted() + " ANSWERS.json"));
         return Status.FINE;
     }
 }

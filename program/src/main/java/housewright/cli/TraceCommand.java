@@ -16,7 +16,7 @@ import picocli.CommandLine.Parameters;
             "Names every step by what a person can touch, with the delay, gain, level and headroom after it; what the proof takes for granted, and which figures it lacks. Where the feed stops: why, and the cheapest mend.",
             "Exit status: 0 it is proven, 1 it is not, 2 there is no such file or feed."
         })
-final class TraceCommand extends FileCommand {
+final class TraceCommand extends ProofCommand {
     @Parameters(index = "1", paramLabel = "FEED", description = "Id of the feed.")
     String feed = "";
 

@@ -3,7 +3,6 @@ package housewright.cli;
 import housewright.app.ProjectFile;
 import housewright.app.WorkDocument;
 import housewright.study.Study;
-import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -17,10 +16,7 @@ import picocli.CommandLine.Parameters;
             "Says of each task how long it takes (least, likely, most), who and what it needs, what comes first, and which feeds stop with it. With TASK: everything that is known of one. Lengths are sums of labour units, common practice where the project's practice says nothing else.",
             "Exit status: 0 listed, 2 there is no such file or task."
         })
-final class WorkCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "FILE", description = "Project file, YAML or JSON; - reads standard input.")
-    String file = "";
-
+final class WorkCommand extends FileCommand {
     @Parameters(index = "1", arity = "0..1", paramLabel = "TASK", description = "Id of a task, such as pull-C501.")
     @Nullable
     String task;
@@ -31,36 +27,29 @@ final class WorkCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print the result as JSON, for programs.")
     boolean json;
 
-    private final Desk desk;
-
     WorkCommand(Desk desk) {
-        this.desk = desk;
+        super(desk);
     }
 
     @Override
-    public Integer call() {
-        @Nullable ProjectFile project = desk.open(file);
-        if (project == null) {
-            return Status.CANNOT;
-        }
+    int run(ProjectFile project) {
         Study study = desk.study(project, false);
         desk.during("Working the tasks out", study::work);
         String asked = task;
         if (asked != null && study.work().find(asked).isEmpty()) {
-            String nearest = housewright.file.Nearest.find(
-                    asked, study.work().tasks().stream().map(each -> each.id()).toList());
             return desk.refuse(project.name() + " has no task " + asked + "; "
-                    + (nearest == null
-                            ? "housewright work " + FileCommand.quoted(file) + " lists them."
-                            : "did you mean " + nearest + "?"));
+                    + Desk.nearest(
+                            asked,
+                            study.work().tasks().stream().map(each -> each.id()).toList(),
+                            "housewright work " + quoted() + " lists them."));
         }
         if (json) {
             desk.print(WorkDocument.of(study));
         } else if (asked != null) {
-            desk.print(new WorkText(desk.page(), study, FileCommand.quoted(file), all)
+            desk.print(new WorkText(desk.page(), study, quoted(), all)
                     .one(study.work().find(asked).orElseThrow()));
         } else {
-            desk.print(new WorkText(desk.page(), study, FileCommand.quoted(file), all).write());
+            desk.print(new WorkText(desk.page(), study, quoted(), all).write());
         }
         return Status.FINE;
     }

@@ -3,11 +3,8 @@ package housewright.cli;
 import housewright.app.ProjectFile;
 import housewright.app.Saving;
 import housewright.file.ProjectBook;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** A whole project as a workbook. */
 @Command(
@@ -18,25 +15,16 @@ import picocli.CommandLine.Parameters;
             "Every command that reads a project file reads such a workbook, too; changed in a spreadsheet program, it goes back into the project file with: housewright import FILE hall.xlsx --apply. The same project gives the same bytes.",
             "Exit status: 0 written, 2 there is no such file, or it cannot be written."
         })
-final class WorkbookCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "FILE", description = "Project file, YAML or JSON; - reads standard input.")
-    String file = "";
-
+final class WorkbookCommand extends FileCommand {
     @Option(names = "--out", required = true, paramLabel = "WORKBOOK", description = "The new file, such as hall.xlsx.")
     String out = "";
 
-    private final Desk desk;
-
     WorkbookCommand(Desk desk) {
-        this.desk = desk;
+        super(desk);
     }
 
     @Override
-    public Integer call() {
-        @Nullable ProjectFile project = desk.open(file);
-        if (project == null) {
-            return Status.CANNOT;
-        }
+    int run(ProjectFile project) {
         if (!out.toLowerCase(java.util.Locale.ROOT).endsWith(".xlsx")) {
             return desk.refuse("A workbook's name ends in .xlsx, and --out is " + out + ".");
         }
@@ -45,7 +33,7 @@ final class WorkbookCommand implements Callable<Integer> {
         }
         desk.print(desk.page()
                 .wrapped(out + " is the whole project, a sheet for each section. What is changed in it goes back with:")
-                .line("  housewright import " + FileCommand.quoted(file) + " " + FileCommand.quoted(out) + " --apply"));
+                .line("  housewright import " + quoted() + " " + quoted(out) + " --apply"));
         return Status.FINE;
     }
 }
