@@ -76,9 +76,7 @@ final class PlanText {
 
     private String answer() {
         if (!plan.missed().isEmpty()) {
-            return plan.missed().size() == 1
-                    ? "one thing cannot be done as wished."
-                    : plan.missed().size() + " things cannot be done as wished.";
+            return plan.saidMissed() + ".";
         }
         int end =
                 plan.tasks().stream().mapToInt(each -> each.slot().end()).max().orElse(0);
@@ -138,9 +136,7 @@ final class PlanText {
             page.line("  … and " + (plan.missed().size() - MOST_LINES) + " more; --json has them all.");
         }
         for (Clash clash : plan.clashes()) {
-            page.blank()
-                    .wrapped(clash.what()
-                            + (clash.proved() ? "" : " (No plan was found; that there is none is not proved.)"));
+            page.blank().wrapped(clash.what() + (clash.proved() ? "" : " That there is none is not proved."));
             clash.wishes().forEach(wish -> page.hanging("  - ", wish));
             clash.ways().forEach(way -> page.hanging("  What would help: ", way));
         }

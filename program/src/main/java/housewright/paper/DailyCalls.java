@@ -7,8 +7,10 @@ import housewright.study.Study;
 import housewright.work.WorkTask;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** For each person, day by day, when to be there and what to do, by the accepted plan. */
@@ -38,10 +40,6 @@ final class DailyCalls extends Titled {
 
     private Sheet sheet(Study study, Person person, List<Planned> own) {
         List<Block> blocks = new ArrayList<>();
-        Set<String> cautions = new LinkedHashSet<>();
-        own.forEach(each ->
-                cautions.addAll(each.task() == null ? List.of() : each.task().cautions()));
-        cautions.forEach(caution -> blocks.add(new Block.Caution(caution)));
         Planned.byDay(own).forEach((day, tasks) -> {
             blocks.add(new Block.Heading(
                     Planned.said(day) + ", from " + tasks.getFirst().time().split("–", 2)[0]));
@@ -49,6 +47,9 @@ final class DailyCalls extends Titled {
             if (!events.isEmpty()) {
                 blocks.add(new Block.Text("That day in the room: " + events + "."));
             }
+            cautions(tasks)
+                    .forEach((caution, times) ->
+                            blocks.add(new Block.Caution(String.join(", ", times) + ": " + caution)));
             List<Row> rows = new ArrayList<>();
             tasks.forEach(each -> rows.add(row(each, person)));
             blocks.add(new Block.Table(
@@ -65,6 +66,20 @@ final class DailyCalls extends Titled {
         });
         String role = person.role() == null ? "" : ", " + person.role();
         return Sheet.lying("call-" + person.id(), Words.said(person.id()) + role, recipient(), blocks);
+    }
+
+    /** What to mind that day, with when the tasks begin that it is of. */
+    private static Map<String, Set<String>> cautions(List<Planned> tasks) {
+        Map<String, Set<String>> times = new LinkedHashMap<>();
+        for (Planned each : tasks) {
+            if (each.task() != null) {
+                each.task()
+                        .cautions()
+                        .forEach(caution -> times.computeIfAbsent(caution, what -> new LinkedHashSet<>())
+                                .add(each.time().split("–", 2)[0]));
+            }
+        }
+        return times;
     }
 
     private static Row row(Planned each, Person person) {

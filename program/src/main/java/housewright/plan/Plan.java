@@ -32,4 +32,9 @@ public record Plan(
     public Schedule schedule() {
         return new Schedule(tasks.stream().map(Planned::slot).toList());
     }
+
+    /** How much is missed, in words that do not say whether another plan could miss less. */
+    public String saidMissed() {
+        return missed.size() == 1 ? "one thing is missed" : missed.size() + " things are missed";
+    }
 }

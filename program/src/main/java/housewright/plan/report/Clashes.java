@@ -197,7 +197,8 @@ final class Clashes {
         return smallest(whole, wishes)
                 .map(some -> new Clash(what, ids, some.wishes(), true, some.ways()))
                 .orElseGet(() -> new Clash(
-                        what,
+                        "%s: no plan was found with all of it by %s beside the rest."
+                                .formatted(named(crowd), job.spoken(due)),
                         ids,
                         List.of(),
                         false,

@@ -207,14 +207,12 @@ public record PlanPage(
     private static String answer(Standing standing, Plan plan, Job job, boolean found) {
         int end =
                 plan.tasks().stream().mapToInt(each -> each.slot().end()).max().orElse(0);
-        int left = plan.missed().size();
         String what = found ? "Found, and not accepted yet: " : "";
         if (!found && !standing.holds()) {
             return "The accepted plan does not hold any more: plan again";
         }
-        if (left > 0) {
-            return what
-                    + (left == 1 ? "one thing cannot be done as wished" : left + " things cannot be done as wished");
+        if (!plan.missed().isEmpty()) {
+            return what + plan.saidMissed();
         }
         String all = "all " + plan.tasks().size() + " tasks are done by " + job.spoken(end);
         return found ? what + all : "A" + all.substring(1);
