@@ -101,7 +101,10 @@ final class PlanPages {
         List<PlanPage.EventRow> rows = plan == null
                 ? List.of()
                 : PlanPage.events(
-                        standing.basis().job(), plan, visit.common.standings().likelihood(visit, job, now));
+                        standing.basis().job(),
+                        plan,
+                        visit.common.standings().likelihood(visit, job, now),
+                        standing.holds());
         Visit.write(visit.ctx, output -> JteplaneventsGenerated.render(output, null, rows));
     }
 

@@ -67,8 +67,13 @@ public record PlanPage(
         pins = List.copyOf(pins);
     }
 
-    /** An event, and whether it finds what it needs. */
-    public record EventRow(String id, String when, boolean ready, String likely, List<String> lacks) {}
+    /**
+     * An event, and whether it finds what it needs.
+     *
+     * @param holds whether the plan that says so can be kept as it is
+     */
+    public record EventRow(
+            String id, String when, boolean ready, boolean holds, String likely, List<String> lacks) {}
 
     /** Wishes that cannot hold together, and what would help. */
     public record ClashRow(String what, boolean proved, List<String> wishes, List<String> ways) {
@@ -194,7 +199,7 @@ public record PlanPage(
                 Math.max(0, troubles.size() - MOST_TROUBLES),
                 plan.clashes().stream().map(ClashRow::of).toList(),
                 facts(job, plan, found),
-                events(job, plan, found ? List.of() : chances),
+                events(job, plan, found ? List.of() : chances, found || standing.holds()),
                 plan.moves().stream().map(move -> move(job, move, home)).toList(),
                 PlanChart.of(now, job, plan, home, standing.now()),
                 days(now, job, plan, home),
@@ -283,7 +288,7 @@ public record PlanPage(
                 solve.revision() != now.revision());
     }
 
-    public static List<EventRow> events(Job job, Plan plan, List<Chance> chances) {
+    public static List<EventRow> events(Job job, Plan plan, List<Chance> chances, boolean holds) {
         return plan.events().stream()
                 .map(each -> {
                     Event event = job.event(each.event());
@@ -293,7 +298,7 @@ public record PlanPage(
                             .findFirst()
                             .orElse("");
                     return new EventRow(
-                            each.event(), job.spoken(event.when().from()), each.ready(), likely, each.lacks());
+                            each.event(), job.spoken(event.when().from()), each.ready(), holds, likely, each.lacks());
                 })
                 .toList();
     }
