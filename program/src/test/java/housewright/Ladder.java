@@ -192,14 +192,7 @@ final class Ladder {
                 "com.openhtmltopdf..",
                 "org.apache.pdfbox..");
         rung("paper.csv", List.of("paper"));
-        rung(
-                "paper.xlsx",
-                List.of("paper"),
-                "java.io",
-                "java.nio.charset",
-                "java.util.zip",
-                "org.apache.commons.compress..",
-                "org.dhatim.fastexcel");
+        rung("paper.xlsx", List.of("paper", "sheet"), "java.io", "org.dhatim.fastexcel");
         rung("library", List.of("unit", "model", "file"), "java.io", "java.nio.charset", "java.util.concurrent..");
         rung(
                 "app",

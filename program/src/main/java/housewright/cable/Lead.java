@@ -2,6 +2,7 @@ package housewright.cable;
 
 import housewright.model.Cable;
 import housewright.model.CableType;
+import housewright.model.Connector;
 import housewright.model.Pathway;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -28,5 +29,12 @@ public record Lead(
 
     public String id() {
         return cable.id();
+    }
+
+    /** It is joined within a thing and has no end to hold. */
+    public boolean isInside() {
+        return joints.stream()
+                .flatMap(joint -> joint.plugs().stream())
+                .anyMatch(plug -> plug.port() != null && plug.port().connector() == Connector.NONE);
     }
 }

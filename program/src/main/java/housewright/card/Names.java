@@ -9,7 +9,6 @@ import housewright.model.Room;
 import housewright.model.Words;
 import housewright.signal.Present;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -96,8 +95,11 @@ final class Names {
 
     boolean isHigh(String thing) {
         Place place = place(thing);
-        if (place == null || place.at() == null || place.hang() == null) {
+        if (place == null || place.hang() == null) {
             return false;
+        }
+        if (place.at() == null) {
+            return true; // it hangs, and nobody has said how high
         }
         Room room = project.venue().rooms().get(String.valueOf(place.room()));
         double floor = room == null || room.floor() == null ? 0 : room.floor().metres();
@@ -113,13 +115,6 @@ final class Names {
         Present present = things.get(thing);
         Model model = present == null ? null : present.model();
         return model == null ? Kind.OTHER : model.kind();
-    }
-
-    /** "a, b and c". */
-    static String list(Collection<String> names) {
-        List<String> all = List.copyOf(names);
-        int last = all.size() - 1;
-        return last < 1 ? String.join("", all) : String.join(", ", all.subList(0, last)) + " and " + all.get(last);
     }
 
     /** Those with a skill, who knows least else first: the visitor who can do all comes last. A blank where none has it. */

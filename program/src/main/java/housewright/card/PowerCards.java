@@ -8,9 +8,10 @@ import housewright.model.Kind;
 import housewright.model.Look;
 import housewright.model.Model;
 import housewright.model.Ref;
+import housewright.model.Words;
 import housewright.operation.PowerOrder;
-import housewright.operation.Touch;
 import housewright.operation.Touch.How;
+import housewright.operation.Touch;
 import housewright.study.Study;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -100,7 +101,7 @@ final class PowerCards {
                 .toList();
         return desks.isEmpty()
                 ? "First turn all sound down."
-                : "First pull down all faders on " + Names.list(desks) + ".";
+                : "First pull down all faders on " + Words.and(desks) + ".";
     }
 
     private Step startStep(PowerOrder.Step step, List<String> toFillIn) {
@@ -197,8 +198,8 @@ final class PowerCards {
         return said.isEmpty()
                 ? "what is plugged into it"
                 : said.size() <= 6
-                        ? Names.list(said)
-                        : Names.list(said.subList(0, 5)) + " and " + (said.size() - 5) + " more";
+                        ? Words.and(said)
+                        : Words.and(said.subList(0, 5)) + " and " + (said.size() - 5) + " more";
     }
 
     /** The button that calls the first light there is, or takes all away. */

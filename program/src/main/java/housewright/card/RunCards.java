@@ -9,8 +9,8 @@ import housewright.model.Control;
 import housewright.model.Kind;
 import housewright.model.LocalRef;
 import housewright.model.Model;
-import housewright.model.Ref;
 import housewright.model.Ref.Address;
+import housewright.model.Ref;
 import housewright.model.Signal;
 import housewright.model.Words;
 import housewright.signal.Hop;
@@ -162,7 +162,7 @@ final class RunCards {
                 null));
         outputs.forEach((bus, ends) -> steps.add(new Step(
                 null,
-                "Choose a picture for " + bus + ". It goes to " + Names.list(ends) + ".",
+                "Choose a picture for " + bus + ". It goes to " + Words.and(ends) + ".",
                 "The picture is there.",
                 "Its buttons")));
         steps.add(new Step(null, "Show nobody who does not want to be seen. Ask first.", null, null));

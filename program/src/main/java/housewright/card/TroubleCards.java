@@ -10,7 +10,6 @@ import housewright.model.Words;
 import housewright.signal.Hop;
 import housewright.study.Study;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -107,7 +106,7 @@ final class TroubleCards {
             table.add(row);
         }
         rows.forEach((fed, ends) -> {
-            List<String> row = new ArrayList<>(List.of(Names.list(ends)));
+            List<String> row = new ArrayList<>(List.of(Words.and(ends)));
             if (!sound) {
                 row.add(fed.input());
             }
@@ -124,7 +123,10 @@ final class TroubleCards {
         steps.add(new Step(
                 null,
                 "Find what is " + (sound ? "silent" : "dark")
-                        + " in the table. Look at the lights of all that feeds it." + " Switch on what is off.",
+                        + " in the table. Look at the lights of all that feeds it. "
+                        + (sound
+                                ? "Is one off? Pull the fader down. Switch it on. Go up slowly."
+                                : "Switch on what is off."),
                 "All lights are on.",
                 null));
         if (anyPlugs) {
@@ -134,8 +136,8 @@ final class TroubleCards {
         if (!circuits.isEmpty()) {
             steps.add(new Step(
                     null,
-                    "Is a whole rack or room dark? Then a fuse or breaker is off. Leave it. Call. Its name is "
-                            + or(circuits) + ".",
+                    "Is a whole rack or room dark? A fuse or breaker may be off. Leave it. Call. Its name is "
+                            + Words.or(circuits) + ".",
                     null,
                     "The fuse box"));
             toFillIn.add("where the fuse box is");
@@ -166,7 +168,7 @@ final class TroubleCards {
     private List<Step> soundSteps(String desk, String room, List<OneWay> all) {
         List<Step> steps = new ArrayList<>();
         boolean voices = all.stream().anyMatch(way -> names.kind(way.source()) == Kind.MICROPHONE);
-        String play = voices ? "Let someone talk into a mic." : "Play something on " + or(sources(all)) + ".";
+        String play = voices ? "Let someone talk into a mic." : "Play something on " + Words.or(sources(all)) + ".";
         if (desk.isEmpty()) {
             steps.add(new Step(null, play + " Is it on? Is it turned up?", "Its light is on.", null));
         } else {
@@ -204,10 +206,10 @@ final class TroubleCards {
                 .toList();
         steps.add(new Step(
                 Words.said(room),
-                "Is " + or(ends) + " on? Press its input button until it shows the input in the table.",
+                "Is " + Words.or(ends) + " on? Press its input button until it shows the input in the table.",
                 "It is lit.",
                 "Its remote"));
-        toFillIn.add("where the remote or the buttons of " + Names.list(ends) + " are");
+        toFillIn.add("where the remote or the buttons of " + Words.and(ends) + " are");
         List<String> computers = all.stream()
                 .map(OneWay::source)
                 .filter(source -> COMPUTERS.contains(names.kind(source)))
@@ -217,7 +219,7 @@ final class TroubleCards {
         if (!computers.isEmpty()) {
             steps.add(new Step(
                     null,
-                    "Do you want to show what is on " + or(computers) + "? Is it on? Press a key to wake it.",
+                    "Do you want to show what is on " + Words.or(computers) + "? Is it on? Press a key to wake it.",
                     "Its own screen is lit.",
                     null));
         }
@@ -316,12 +318,5 @@ final class TroubleCards {
     private String where(String thing) {
         String where = names.where(thing);
         return where == null ? "" : where;
-    }
-
-    /** "a, b or c". */
-    private static String or(Collection<String> names) {
-        List<String> all = List.copyOf(names);
-        int last = all.size() - 1;
-        return last < 1 ? String.join("", all) : String.join(", ", all.subList(0, last)) + " or " + all.get(last);
     }
 }

@@ -10,6 +10,7 @@ import housewright.model.NamePattern;
 import housewright.model.Ref;
 import housewright.model.Tie;
 import housewright.model.Way;
+import housewright.model.Words;
 import java.util.List;
 
 /** Names of things for errors. */
@@ -69,9 +70,6 @@ final class Phrases {
 
     /** {@code a, b or c}. */
     static String oneOf(List<String> words) {
-        int last = words.size() - 1;
-        return last <= 0
-                ? String.join("", words)
-                : String.join(", ", words.subList(0, last)) + " or " + words.get(last);
+        return Words.or(words);
     }
 }

@@ -3,7 +3,6 @@ package housewright.paper;
 import housewright.cable.Joint;
 import housewright.cable.Lead;
 import housewright.cable.Plug;
-import housewright.model.Connector;
 import housewright.model.Words;
 import housewright.study.Study;
 import java.util.ArrayList;
@@ -40,21 +39,12 @@ final class CableLabels implements Paper {
     public List<Sheet> sheets(Study study, PaperOptions options) {
         List<LabelPages.Said> all = new ArrayList<>();
         for (Lead lead : study.cabling().leads()) {
-            if (isToBeHeld(lead)) {
+            if (!lead.isInside()) {
                 all.add(end(lead, Joint::from, Joint::to, options));
                 all.add(end(lead, Joint::to, Joint::from, options));
             }
         }
         return LabelSheets.of(this, all, options);
-    }
-
-    /** What is joined inside a thing has no end to put a label on. */
-    private static boolean isToBeHeld(Lead lead) {
-        return lead.joints().stream().flatMap(joint -> joint.plugs().stream()).noneMatch(CableLabels::isInside);
-    }
-
-    private static boolean isInside(Plug plug) {
-        return plug.port() != null && plug.port().connector() == Connector.NONE;
     }
 
     private static LabelPages.Said end(

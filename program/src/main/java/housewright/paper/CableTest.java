@@ -1,5 +1,6 @@
 package housewright.paper;
 
+import housewright.cable.Joint;
 import housewright.cable.Lead;
 import housewright.cable.Losses;
 import housewright.cable.Plug;
@@ -26,6 +27,10 @@ import java.util.Set;
  */
 record CableTest(String how, String expect) {
     private static final Set<Connector> XLR = EnumSet.of(Connector.XLR_3M, Connector.XLR_3F);
+    private static final Set<Connector> UNBALANCED = EnumSet.of(Connector.TS, Connector.RCA);
+
+    /** Their light is not seen and hurts the eye (IEC 60825-2). */
+    private static final Set<Connector> FIBRE = EnumSet.of(Connector.LC, Connector.SC);
 
     static CableTest of(Study study, Lead lead, Say say) {
         Set<Signal> signals = new LinkedHashSet<>(study.cabling().signals().getOrDefault(lead.id(), Set.of()));
@@ -42,15 +47,23 @@ record CableTest(String how, String expect) {
                     "Earth through, insulation and polarity as the code has it");
         }
         Signal signal = signals.iterator().next();
+        Set<Connector> ends = ends(lead);
+        if (ends.stream().anyMatch(FIBRE::contains)) {
+            return new CableTest(
+                    "Never look into an end. Light source and power meter, caps on until then; clean both ends, plug in.",
+                    "Loss within what the things at its ends allow; " + arrives(study, signal, lead));
+        }
         String ways = lead.joints().size() > 1 ? "Each of " + lead.joints().size() + " ways: " : "";
         return switch (signal) {
             case ANALOG_AUDIO, AES3 ->
                 new CableTest(
                         "Cable tester, both ends out.",
                         ways
-                                + (isXlr(lead)
+                                + (!ends.isEmpty() && XLR.containsAll(ends)
                                         ? "1 to 1, 2 to 2, 3 to 3; no short, not crossed"
-                                        : "hot to hot, cold to cold, screen through; no short"));
+                                        : ends.stream().anyMatch(UNBALANCED::contains)
+                                                ? "signal through, screen through; no short between the two"
+                                                : "hot to hot, cold to cold, screen through; no short"));
             case SPEAKER ->
                 new CableTest(
                         "Amplifier off, both ends out. Ohmmeter at one end, the other end shorted; then plus to plus.",
@@ -79,10 +92,24 @@ record CableTest(String how, String expect) {
         };
     }
 
-    private static boolean isXlr(Lead lead) {
-        return lead.joints().stream()
-                .flatMap(joint -> joint.plugs().stream())
-                .allMatch(plug -> plug.connector() != null && XLR.contains(plug.connector()));
+    /** The connectors on it that are known: those of its plugs, else those that its type has. */
+    private static Set<Connector> ends(Lead lead) {
+        Set<Connector> ends = EnumSet.noneOf(Connector.class);
+        for (Joint joint : lead.joints()) {
+            for (Plug plug : joint.plugs()) {
+                if (plug.connector() != null) {
+                    ends.add(plug.connector());
+                }
+            }
+        }
+        if (ends.isEmpty() && lead.type() != null) {
+            ends.addAll(lead.type().ends());
+        }
+        return ends;
+    }
+
+    private static String arrives(Study study, Signal signal, Lead lead) {
+        return signal == Signal.SDI ? format(study) + ", no drop-out" : link(signal, lead);
     }
 
     /** Resistance of copper at 20 degrees, there and back. */

@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Lays what is to be read and scanned out on labels. The letters are as large as fit, 11 to 6 points; how wide they are
- * is reckoned at half their height, which the widest words of the typeface come near. Where text and code do not both fit
+ * is reckoned at somewhat over half their size, on the wide side for this typeface. Where text and code do not both fit
  * the text stays and the code is left out, and where the text alone does not, its last lines are, which the first page
  * says.
  */
@@ -52,7 +52,7 @@ final class LabelPages {
             pages.add(new Block.Labels(stock.pageWidth(), stock.pageHeight(), false, labels));
         }
         if (!pages.isEmpty() && !stock.isTape()) {
-            pages.addFirst(trial());
+            pages.addFirst(new LabelPages(labelling).trial()); // what is cut short on it is no label
         }
         return pages;
     }

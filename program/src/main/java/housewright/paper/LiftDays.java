@@ -1,15 +1,18 @@
 package housewright.paper;
 
+import housewright.model.Hanging;
 import housewright.model.Hire;
 import housewright.model.Place;
 import housewright.model.Words;
 import housewright.signal.Moment;
+import housewright.signal.Present;
 import housewright.study.Study;
 import housewright.work.WorkTask;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** For each hired thing and day what is done with it, in working order. */
@@ -84,7 +87,7 @@ final class LiftDays extends Titled {
         boolean any = false;
         for (String about : task == null ? List.<String>of() : task.about()) {
             if (about.startsWith("equipment.")) {
-                var thing = study.at(Moment.target()).supplies().things().get(about.substring("equipment.".length()));
+                Present thing = thing(study, about.substring("equipment.".length()));
                 if (thing != null) {
                     if (thing.model() == null || thing.model().weight() == null) {
                         return Cell.BLANK;
@@ -97,19 +100,40 @@ final class LiftDays extends Titled {
         return any ? Cell.of(say.mass(sum)) : Cell.NONE;
     }
 
-    /** What may hang at its places and who stated it; a line to write on where nobody has. */
+    /** As it hangs after the work, else as it hangs today and is taken down. */
+    private static @Nullable Present thing(Study study, String id) {
+        Present after = study.at(Moment.target()).supplies().things().get(id);
+        return after != null ? after : study.at(Moment.today()).supplies().things().get(id);
+    }
+
+    /** What may hang at each of its points and who stated it; a line to write on for each where nobody has. */
     private static Cell limit(Study study, @Nullable WorkTask task) {
         if (task == null || !task.overhead()) {
             return Cell.NONE;
         }
-        List<String> limits = new ArrayList<>();
+        List<Place> points = new ArrayList<>();
         for (String id : task.places()) {
             Place place = study.project().venue().places().get(id);
-            if (place != null && place.hang() != null && place.hang().limit() != null) {
-                limits.add(place.hang().limit() + ", "
-                        + Objects.requireNonNullElse(place.hang().statedBy(), "nobody named"));
+            if (place != null && place.hang() != null) {
+                points.add(place);
             }
         }
-        return limits.isEmpty() ? Cell.BLANK : Cell.of(String.join("; ", limits));
+        if (points.stream().allMatch(point -> said(point).isEmpty())) {
+            return Cell.BLANK;
+        }
+        return points.size() == 1
+                ? Cell.of(said(points.getFirst()))
+                : Cell.of(points.stream()
+                        .map(point -> Words.said(point.id()) + " "
+                                + (said(point).isEmpty() ? "________" : said(point)))
+                        .collect(Collectors.joining("; ")));
+    }
+
+    /** Empty where nobody has stated it. */
+    private static String said(Place point) {
+        Hanging hang = point.hang();
+        return hang == null || hang.limit() == null
+                ? ""
+                : hang.limit() + ", " + Objects.requireNonNullElse(hang.statedBy(), "nobody named");
     }
 }

@@ -105,7 +105,8 @@ final class PowerSchedule extends Titled {
                         supply.known() ? Cell.of(Say.number(supply.own(), 0)) : Cell.BLANK,
                         supplies.below(supply.id()).isEmpty()
                                 ? Cell.NONE
-                                : Cell.of(Say.number(supplies.through(supply.id()), 0)),
+                                : Cell.of((supplies.isKnownThrough(supply.id()) ? "" : "at least ")
+                                        + Say.number(supplies.through(supply.id()), 0)),
                         Cell.BOX));
     }
 }

@@ -2,7 +2,6 @@ package housewright.paper;
 
 import housewright.cable.Joint;
 import housewright.cable.Lead;
-import housewright.cable.Plug;
 import housewright.model.Life;
 import housewright.model.Pathway;
 import housewright.model.Words;
@@ -175,30 +174,10 @@ final class PullingSchedule extends Titled {
                         Cell.of(bundle),
                         Cell.orBlank(lead.cable().type()),
                         say.length(lead.span()),
-                        end(lead, true),
-                        end(lead, false),
+                        Say.end(lead, Joint::from),
+                        Say.end(lead, Joint::to),
                         Cell.of(Say.pathways(lead.pathways())),
                         Cell.BOX));
-    }
-
-    /** The socket, or of a multicore the thing with the first and the last of them. */
-    private static Cell end(Lead lead, boolean from) {
-        List<Plug> plugs = new ArrayList<>();
-        for (Joint joint : lead.joints()) {
-            Plug plug = from ? joint.from() : joint.to();
-            if (plug != null) {
-                plugs.add(plug);
-            }
-        }
-        if (plugs.isEmpty()) {
-            return Cell.BLANK;
-        }
-        String first = plugs.getFirst().at().saidPort();
-        return Cell.of(
-                plugs.size() == 1
-                        ? first
-                        : first + " to "
-                                + Words.said(plugs.getLast().at().spot().name()));
     }
 
     private static String heading(Pathway pathway) {

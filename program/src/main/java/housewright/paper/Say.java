@@ -1,5 +1,7 @@
 package housewright.paper;
 
+import housewright.cable.Joint;
+import housewright.cable.Lead;
 import housewright.cable.Plug;
 import housewright.cable.Span;
 import housewright.model.Connector;
@@ -9,8 +11,10 @@ import housewright.model.Pathway;
 import housewright.model.Project;
 import housewright.model.RuleSet;
 import housewright.model.Words;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** How papers say figures and names; lengths in metres or, under US rules, in feet. */
@@ -72,6 +76,21 @@ final class Say {
     /** The socket that an end is in; a line to write on where nobody knows. */
     static Cell socket(@Nullable Plug plug) {
         return plug == null ? Cell.BLANK : Cell.of(plug.at().saidPort());
+    }
+
+    /** The socket of one end, of a multicore the first and the last of them; a line to write on where nobody knows. */
+    static Cell end(Lead lead, Function<Joint, @Nullable Plug> end) {
+        List<Plug> plugs = new ArrayList<>();
+        for (Joint joint : lead.joints()) {
+            Plug plug = end.apply(joint);
+            if (plug != null) {
+                plugs.add(plug);
+            }
+        }
+        return plugs.size() < 2
+                ? socket(plugs.isEmpty() ? null : plugs.getFirst())
+                : Cell.of(plugs.getFirst().at().saidPort() + " to "
+                        + Words.said(plugs.getLast().at().spot().name()));
     }
 
     static Cell connector(@Nullable Plug plug) {

@@ -2,10 +2,8 @@ package housewright.paper;
 
 import housewright.cable.Joint;
 import housewright.cable.Lead;
-import housewright.cable.Plug;
 import housewright.model.Cable;
 import housewright.model.Carries;
-import housewright.model.Connector;
 import housewright.model.Feed;
 import housewright.model.Life;
 import housewright.model.Person;
@@ -16,6 +14,7 @@ import housewright.signal.LevelAt;
 import housewright.signal.PairProof;
 import housewright.study.Study;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -36,7 +35,7 @@ final class TestRecord extends Titled {
     public List<Sheet> sheets(Study study, PaperOptions options) {
         List<Sheet> sheets = new ArrayList<>();
         List<Lead> changed = study.cabling().leads().stream()
-                .filter(lead -> isChanged(lead.cable()) && !isInside(lead))
+                .filter(lead -> isChanged(lead.cable()) && !lead.isInside())
                 .toList();
         if (!changed.isEmpty()) {
             sheets.add(cables(study, changed));
@@ -51,13 +50,7 @@ final class TestRecord extends Titled {
     }
 
     private static boolean isChanged(Cable cable) {
-        return cable.life() == Life.NEW || cable.life() == Life.MOVE || cable.was() != null;
-    }
-
-    private static boolean isInside(Lead lead) {
-        return lead.joints().stream()
-                .flatMap(joint -> joint.plugs().stream())
-                .anyMatch(plug -> plug.port() != null && plug.port().connector() == Connector.NONE);
+        return cable.life() != Life.KEEP || cable.was() != null;
     }
 
     private Sheet cables(Study study, List<Lead> changed) {
@@ -75,8 +68,8 @@ final class TestRecord extends Titled {
                                     lead.cable().type() == null
                                             ? ""
                                             : lead.cable().type() + (label == null ? "" : ", " + label)),
-                            end(lead, true),
-                            end(lead, false),
+                            Say.end(lead, Joint::from),
+                            Say.end(lead, Joint::to),
                             Cell.of(test.how()),
                             Cell.orBlank(test.expect()),
                             Cell.orBlank(tested),
@@ -113,24 +106,6 @@ final class TestRecord extends Titled {
                                 rows)));
     }
 
-    private static Cell end(Lead lead, boolean first) {
-        List<Plug> plugs = new ArrayList<>();
-        for (Joint joint : lead.joints()) {
-            Plug plug = first ? joint.from() : joint.to();
-            if (plug != null) {
-                plugs.add(plug);
-            }
-        }
-        if (plugs.isEmpty()) {
-            return Cell.BLANK;
-        }
-        if (plugs.size() == 1) {
-            return Say.socket(plugs.getFirst());
-        }
-        return Cell.of(plugs.getFirst().at().saidPort() + " to "
-                + Words.said(plugs.getLast().at().spot().name()));
-    }
-
     private Sheet feeds(Study study) {
         List<Row> rows = new ArrayList<>();
         for (FeedProof proof : study.proofs()) {
@@ -140,37 +115,36 @@ final class TestRecord extends Titled {
                             .add(pair));
             byEnd.forEach((end, pairs) -> rows.add(row(study, proof, end, pairs)));
         }
-        return Sheet.lying(
-                "test-feeds",
-                "Tests: feeds",
-                recipient(),
-                List.of(
-                        Cautions.HEARING,
-                        new Block.Text(
-                                "Faders down, then up slowly. Delays and levels are those of the drawing, electrical, with faders open at 0 dB;"
-                                        + " a level stands where the types of things say enough to reckon one."),
-                        new Block.Table(
-                                "test-feeds",
-                                List.of(
-                                        Column.text("Feed", 17),
-                                        Column.text("Do", 32),
-                                        Column.text("Where", 17),
-                                        Column.text("Expect", 40),
-                                        Column.text("Measured", 13),
-                                        Column.text("Right", 5),
-                                        Column.text("By, date", 12)),
-                                rows)));
+        List<Block> blocks = new ArrayList<>(List.of(Cautions.HEARING));
+        if (study.proofs().stream().anyMatch(proof -> proof.feed().carries() == Carries.LIGHT)) {
+            blocks.add(Cautions.LAMPS);
+        }
+        Collections.addAll(
+                blocks,
+                new Block.Text(
+                        "Faders down, then up slowly. Delays and levels are those of the drawing, electrical, with faders open at 0 dB;"
+                                + " a level stands where the types of things say enough to reckon one."),
+                new Block.Table(
+                        "test-feeds",
+                        List.of(
+                                Column.text("Feed", 17),
+                                Column.text("Do", 32),
+                                Column.text("Where", 17),
+                                Column.text("Expect", 40),
+                                Column.text("Measured", 13),
+                                Column.text("Right", 5),
+                                Column.text("By, date", 12)),
+                        rows));
+        return Sheet.lying("test-feeds", "Tests: feeds", recipient(), blocks);
     }
 
     private static Row row(Study study, FeedProof proof, Address end, List<PairProof> pairs) {
         Feed feed = proof.feed();
         Set<String> from = new LinkedHashSet<>();
         pairs.forEach(pair -> from.add(pair.from().said()));
-        String doing =
-                feed.test() != null ? feed.test() : act(feed) + String.join("; ", from) + ", one after the other.";
-        if (from.size() == 1) {
-            doing = doing.replace(", one after the other.", ".");
-        }
+        String doing = feed.test() != null
+                ? feed.test()
+                : act(feed) + String.join("; ", from) + (from.size() == 1 ? "." : ", one after the other.");
         return new Row(
                 feed.id() + " " + end,
                 List.of(
@@ -238,6 +212,9 @@ final class TestRecord extends Titled {
             }
         }
         levels.stream().limit(2).forEach(level -> expect.add("nominal level " + level));
+        if (levels.size() > 2) {
+            expect.add("from other sources " + (levels.size() - 2) + " other levels");
+        }
         return String.join("; ", expect);
     }
 

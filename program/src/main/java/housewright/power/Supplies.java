@@ -129,6 +129,18 @@ public final class Supplies {
         return watts;
     }
 
+    /** Every part of {@link #through} has a figure. */
+    public boolean isKnownThrough(String thing) {
+        return isKnownThrough(thing, new HashSet<>());
+    }
+
+    private boolean isKnownThrough(String thing, Set<String> seen) {
+        Supply supply = supplies.get(thing);
+        return !seen.add(thing)
+                || ((supply == null || supply.known())
+                        && below(thing).stream().allMatch(each -> isKnownThrough(each.id(), seen)));
+    }
+
     /** Every circuit, in the order of the file. */
     public List<CircuitLoad> circuits() {
         return List.copyOf(byCircuit.values());

@@ -4,20 +4,12 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
-import java.time.LocalDateTime;
-import java.util.Collections;
 import java.util.List;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
-import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
-import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.dhatim.fastexcel.Worksheet;
 
 /** Writes workbooks; the same sheets give the same bytes. */
 public final class SheetWriter {
     private static final String PROGRAM = "Housewright";
-    private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
     private static final int WIDEST = 60;
 
     private SheetWriter() {}
@@ -36,7 +28,7 @@ public final class SheetWriter {
         } catch (IOException e) {
             throw new UncheckedIOException(e); // no disk is written
         }
-        return timeless(bytes.toByteArray());
+        return Archive.timeless(bytes.toByteArray());
     }
 
     private static void write(Worksheet into, Sheet sheet) {
@@ -73,29 +65,5 @@ public final class SheetWriter {
         } else {
             into.value(row, column, text);
         }
-    }
-
-    /** The library notes when it wrote; the same project must give the same bytes. */
-    private static byte[] timeless(byte[] bytes) {
-        ByteArrayOutputStream again = new ByteArrayOutputStream(bytes.length);
-        try (ZipFile in = Archive.open(bytes);
-                ZipOutputStream out = new ZipOutputStream(again)) {
-            for (ZipArchiveEntry entry : Collections.list(in.getEntries())) {
-                byte[] part = in.getInputStream(entry).readAllBytes();
-                if (entry.getName().equals("docProps/core.xml")) {
-                    part = new String(part, StandardCharsets.UTF_8)
-                            .replaceAll("<dcterms:created[^>]*>[^<]*</dcterms:created>", "")
-                            .getBytes(StandardCharsets.UTF_8);
-                }
-                ZipEntry same = new ZipEntry(entry.getName());
-                same.setTimeLocal(NO_TIME);
-                out.putNextEntry(same);
-                out.write(part);
-                out.closeEntry();
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return again.toByteArray();
     }
 }

@@ -26,8 +26,7 @@ final class Say {
         if (all.size() > most) {
             return String.join(", ", all.subList(0, most)) + " and " + (all.size() - most) + " more";
         }
-        int last = all.size() - 1;
-        return last < 1 ? String.join("", all) : String.join(", ", all.subList(0, last)) + " and " + all.get(last);
+        return Words.and(all);
     }
 
     /** @param name of the thing: a place of the same name need not be said again */

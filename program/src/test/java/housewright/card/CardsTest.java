@@ -78,7 +78,7 @@ class CardsTest {
 
     @Test
     void theFormulaGivesThePublishedExample() {
-        // "The Australian platypus ..." has 13 words and 24 syllables and is an 11.3, says the article on the tests
+        // 13 words and 24 syllables are an 11.3 (Wikipedia, Flesch–Kincaid readability tests)
         String platypus = "The Australian platypus is seemingly a hybrid of a mammal and reptilian creature.";
         assertThat(Readability.words(platypus)).hasSize(13);
         assertThat(Readability.grade(List.of(platypus))).isGreaterThan(10);
@@ -193,6 +193,24 @@ class CardsTest {
             }
         }
         assertThat(plugs).contains("C101", "C304", "C606", "C641");
+    }
+
+    /** Where nobody has said how high a point is, it is taken to be out of reach. */
+    @Test
+    void nobodyClimbsToWhatHangsAtAHeightThatNobodyHasSaid() {
+        String hall = """
+                housewright: 1
+                project: {name: Test hall, library: 1}
+                venue: {rooms: {hall: {}}, places: {bar: {room: hall%s}}}
+                equipment: {view: {model: display-24-sdi, at: bar}}
+                """;
+        for (String known : List.of(", hang: {}", ", hang: {}, at: [1 m, 2 m, 4 m]")) {
+            Card start = Cards.of(study(hall.formatted(known))).getFirst();
+            assertThat(start.cautions()).as(known).anyMatch(text -> text.contains("Do not climb"));
+            assertThat(start.steps().getFirst().blank()).as(known).isEqualTo("Its remote");
+        }
+        Card low = Cards.of(study(hall.formatted(", hang: {}, at: [1 m, 2 m, 1 m]"))).getFirst();
+        assertThat(low.cautions()).noneMatch(text -> text.contains("Do not climb"));
     }
 
     @Test

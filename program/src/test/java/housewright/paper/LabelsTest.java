@@ -69,7 +69,7 @@ class LabelsTest {
         return Pdf.of(options.hall(), title, "", options.size(), List.of(new Issued(sheet, "1", "2027-01-11")));
     }
 
-    /** What the sheets' packets say, typed in anew: 2 5/8 by 1 inch in three columns is 8 1/8 wide with gaps of 1/8. */
+    /** What is left of a sheet is the same on both sides, above and below (common practice of those who cut them). */
     @Test
     void usualGridsFillTheirSheetsEvenly() {
         for (LabelStock stock : LabelStock.usual()) {
@@ -290,6 +290,15 @@ class LabelsTest {
         assertThatThrownBy(() -> LabelStock.parse("small ones"))
                 .hasMessageContaining("a4-44")
                 .hasMessageContaining("tape 12x70");
+    }
+
+    /** The page to try first says more than a narrow label holds; that is no label which lost anything. */
+    @Test
+    void whatTheTrialPageCannotHoldIsNoLabelCutShort() {
+        PaperOptions options = options(LabelStock.parse("letter-80"), 1, "");
+        Study refit = Halls.example("refit");
+        List<Sheet> sheets = Papers.find("equipment-labels").orElseThrow().sheets(refit, options);
+        assertThat(sheets.getFirst().blocks().toString()).doesNotContain("cut short");
     }
 
     @Test

@@ -27,6 +27,16 @@ class SpreadsheetTest {
                         + "\"'=HYPERLINK(\"\"x\"\")\",about 3\r\n-6 dB,\r\n");
     }
 
+    /** What is run though it begins as a figure does (OWASP, CSV injection). */
+    @Test
+    void aFigureThatCallsSomethingIsText() {
+        for (String formula : List.of("-2+3+cmd|' /C calc'!A0", "+1+WEBSERVICE(A1)", "- 1*SUM(A1:A2)")) {
+            Spreadsheet table =
+                    new Spreadsheet("t", List.of(Column.text("a", 1)), List.of(List.of(formula), List.of("-10 dBV")));
+            assertThat(Csv.of(table)).endsWith("'" + formula + "\r\n-10 dBV\r\n");
+        }
+    }
+
     @Test
     void aWorkbookReadsBackEqualAndKnowsNoTime() throws IOException {
         List<Spreadsheet> tables = new ArrayList<>(List.of(AWKWARD));

@@ -7,6 +7,8 @@ import java.util.Optional;
 final class Jpeg {
     private static final int START_OF_SCAN = 0xDA;
     private static final int COMMENT = 0xFE;
+    private static final int END = 0xD9;
+    private static final int FILL = 0xFF;
 
     private Jpeg() {}
 
@@ -20,21 +22,38 @@ final class Jpeg {
         int i = 2;
         while (i + 4 <= bytes.length && at(bytes, i) == 0xFF) {
             int marker = at(bytes, i + 1);
+            if (marker == FILL) {
+                i++;
+                continue;
+            }
             int length = 2 + (at(bytes, i + 2) << 8 | at(bytes, i + 3));
             if (length < 4 || i + length > bytes.length) {
                 return Optional.empty();
             }
-            if (marker == START_OF_SCAN) {
-                plain.write(bytes, i, bytes.length - i);
+            boolean beside = (marker >= 0xE1 && marker <= 0xEF && marker != 0xEE) || marker == COMMENT;
+            int end = marker == START_OF_SCAN ? endOfScan(bytes, i + length) : i + length;
+            if (!beside) { // 0xEE says how the colours are meant
+                plain.write(bytes, i, end - i);
+            }
+            i = end;
+            if (marker == START_OF_SCAN && (i >= bytes.length || at(bytes, i + 1) == END)) {
+                plain.write(0xFF); // what comes behind the end is another picture, or none
+                plain.write(END);
                 return Optional.of(plain.toByteArray());
             }
-            boolean beside = (marker >= 0xE1 && marker <= 0xEF && marker != 0xEE) || marker == COMMENT;
-            if (!beside) { // 0xEE says how the colours are meant
-                plain.write(bytes, i, length);
-            }
-            i += length;
         }
         return Optional.empty();
+    }
+
+    /** Where the next marker is that is none of the picture's own; the length of all where it is cut off before. */
+    private static int endOfScan(byte[] bytes, int from) {
+        for (int i = from; i + 1 < bytes.length; i++) {
+            int next = at(bytes, i + 1);
+            if (at(bytes, i) == 0xFF && next != 0 && next != FILL && (next < 0xD0 || next > 0xD7)) {
+                return i;
+            }
+        }
+        return bytes.length;
     }
 
     private static int at(byte[] bytes, int i) {

@@ -11,6 +11,7 @@ import housewright.model.Place;
 import housewright.model.Project;
 import housewright.model.Question;
 import housewright.model.Room;
+import housewright.model.Words;
 import housewright.study.Study;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -189,7 +190,7 @@ public final class Survey {
     }
 
     private static String said(@Nullable String id) {
-        return id == null ? "an unknown place" : id.replace('-', ' ');
+        return id == null ? "an unknown place" : Words.said(id);
     }
 
     /** Findings of rules that say what is not known, of things that are there to be looked at. */

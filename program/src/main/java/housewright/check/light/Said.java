@@ -20,13 +20,10 @@ final class Said {
     }
 
     static String some(List<String> names) {
-        int last = names.size() - 1;
         if (names.size() > NAMED + 1) {
             return String.join(", ", names.subList(0, NAMED)) + " and " + (names.size() - NAMED) + " more";
         }
-        return last < 1
-                ? String.join("", names)
-                : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+        return Words.and(names);
     }
 
     /** "channel 5", "channels 5 to 10". */

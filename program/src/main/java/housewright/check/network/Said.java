@@ -16,9 +16,7 @@ final class Said {
     /** The names, or as many as are named and how many more there are. */
     static String some(Collection<String> names, int most) {
         if (names.size() <= most) {
-            List<String> all = List.copyOf(names);
-            int last = all.size() - 1;
-            return last < 1 ? String.join("", all) : String.join(", ", all.subList(0, last)) + " and " + all.get(last);
+            return Words.and(names);
         }
         return names.stream().limit(most).collect(Collectors.joining(", ")) + " and " + (names.size() - most) + " more";
     }

@@ -27,13 +27,10 @@ final class Said {
 
     /** "A, B and C", or as many as one reads and how many more there are. */
     static String some(List<String> names) {
-        int last = names.size() - 1;
         if (names.size() > NAMED + 1) {
             return String.join(", ", names.subList(0, NAMED)) + " and " + (names.size() - NAMED) + " more";
         }
-        return last < 1
-                ? String.join("", names)
-                : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+        return Words.and(names);
     }
 
     /** With one decimal where it needs one. */

@@ -60,7 +60,7 @@ public final class LoopAtUnity implements Rule {
         String message = things.size() == 1
                 ? "A signal in " + things.iterator().next() + " comes round to where it began " + gain + ": "
                         + steps(loop) + "."
-                : "A signal comes round through " + listed(List.copyOf(things)) + " to where it began " + gain + ": "
+                : "A signal comes round through " + Words.and(List.copyOf(things)) + " to where it began " + gain + ": "
                         + steps(loop) + ".";
         Fix fix = Fix.of("Send each a mix that leaves out what came from there, or take away one of these joins.");
         return CARD.finding(
@@ -69,11 +69,6 @@ public final class LoopAtUnity implements Rule {
                 message,
                 List.of(new Value("gain of one turn", loop.gainDb(), 0.0, "dB")),
                 List.of(fix));
-    }
-
-    private static String listed(List<String> things) {
-        int last = things.size() - 1;
-        return String.join(", ", things.subList(0, last)) + " and " + things.get(last);
     }
 
     private static String steps(Loop loop) {

@@ -31,14 +31,17 @@ public final class Csv {
                 : safe;
     }
 
-    /** What a spreadsheet would run instead of showing it; a figure with a sign is none. */
+    /** What a spreadsheet would run instead of showing it; a figure with a sign is none, unless it calls something. */
     private static boolean isFormula(String text) {
         if (text.isEmpty()) {
             return false;
         }
         return switch (text.charAt(0)) {
             case '=', '@', '\t', '\r' -> true;
-            case '+', '-' -> text.length() > 1 && !Character.isDigit(text.charAt(1)) && text.charAt(1) != ' ';
+            case '+', '-' ->
+                text.length() > 1
+                        && (text.chars().anyMatch(c -> c == '|' || c == '!' || c == '(')
+                                || (!Character.isDigit(text.charAt(1)) && text.charAt(1) != ' '));
             default -> false;
         };
     }

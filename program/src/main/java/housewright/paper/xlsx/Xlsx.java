@@ -2,22 +2,15 @@ package housewright.paper.xlsx;
 
 import housewright.paper.Column;
 import housewright.paper.Spreadsheet;
+import housewright.sheet.Archive;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
-import java.time.LocalDateTime;
-import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
-import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
-import org.apache.commons.compress.archivers.zip.ZipFile;
-import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -28,9 +21,6 @@ public final class Xlsx {
 
     private static final int MOST_TEXT = 32_767;
     private static final String FORBIDDEN = "[\\\\/?*\\[\\]:]";
-
-    /** The least time that a zip holds: no file knows when it was made. */
-    private static final LocalDateTime NEVER = LocalDateTime.of(1980, 1, 1, 0, 0);
 
     private Xlsx() {}
 
@@ -43,7 +33,7 @@ public final class Xlsx {
                     write(table, book.newWorksheet(name(table.name(), names)));
                 }
             }
-            return timeless(bytes.toByteArray());
+            return Archive.timeless(bytes.toByteArray());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -85,30 +75,5 @@ public final class Xlsx {
             name = base.substring(0, Math.min(MOST_NAME - suffix.length(), base.length())) + suffix;
         }
         return name;
-    }
-
-    /** The same workbook without the time at which it was made. */
-    private static byte[] timeless(byte[] book) throws IOException {
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (ZipFile from = ZipFile.builder()
-                        .setSeekableByteChannel(new SeekableInMemoryByteChannel(book))
-                        .get();
-                ZipOutputStream to = new ZipOutputStream(out)) {
-            for (ZipArchiveEntry entry : Collections.list(from.getEntriesInPhysicalOrder())) {
-                ZipEntry same = new ZipEntry(entry.getName());
-                same.setTimeLocal(NEVER);
-                to.putNextEntry(same);
-                byte[] content = from.getInputStream(entry).readAllBytes();
-                to.write(entry.getName().equals("docProps/core.xml") ? undated(content) : content);
-                to.closeEntry();
-            }
-        }
-        return out.toByteArray();
-    }
-
-    private static byte[] undated(byte[] core) {
-        return new String(core, StandardCharsets.UTF_8)
-                .replaceAll("(<dcterms:(created|modified)[^>]*>)[^<]*", "$11980-01-01T00:00:00Z")
-                .getBytes(StandardCharsets.UTF_8);
     }
 }

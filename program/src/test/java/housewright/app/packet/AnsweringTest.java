@@ -178,7 +178,7 @@ class AnsweringTest {
     @Test
     void photosAreKeptWithoutWhatTheCameraWroteBesideThem() throws IOException {
         byte[] picture = jpeg();
-        byte[] marked = with(picture, 0xE1, "Exif\0\0GPS 52.1 0.2");
+        byte[] marked = behind(with(picture, 0xE1, "Exif\0\0GPS 52.1 0.2"), "a second picture, GPS 52.1 0.2");
         assertThat(new String(marked, StandardCharsets.ISO_8859_1)).contains("GPS");
         String data = Base64.getEncoder().encodeToString(marked);
         Answering answering =
@@ -187,6 +187,7 @@ class AnsweringTest {
         assertThat(new String(album.getFirst(), StandardCharsets.ISO_8859_1)).doesNotContain("GPS", "Exif");
         assertThat(ImageIO.read(new ByteArrayInputStream(album.getFirst())).getWidth())
                 .isEqualTo(8);
+        assertThat(album.getFirst()).as("all of the picture").endsWith(Arrays.copyOfRange(picture, 200, picture.length));
         Project after = Change.apply(PROJECT, answering.changes());
         assertThat(after.questions().get("q1").remarks().photo()).containsExactly("photo-1.jpg");
         Answering none = answering(
@@ -198,6 +199,13 @@ class AnsweringTest {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         ImageIO.write(new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB), "jpg", bytes);
         return bytes.toByteArray();
+    }
+
+    private static byte[] behind(byte[] jpeg, String text) {
+        byte[] more = text.getBytes(StandardCharsets.ISO_8859_1);
+        byte[] all = Arrays.copyOf(jpeg, jpeg.length + more.length);
+        System.arraycopy(more, 0, all, jpeg.length, more.length);
+        return all;
     }
 
     private static byte[] with(byte[] jpeg, int marker, String text) {
