@@ -200,6 +200,7 @@ public final class Parts {
             case Change.Pair pair ->
                 new ChangePart(pair.channels().isEmpty() ? Does.DROP : Does.PUT, "pairs." + pair.id(), null);
             case Change.Describe describe -> new ChangePart(Does.PUT, "project", null);
+            case Change.Reckon reckon -> new ChangePart(Does.PUT, "budget and practice", null);
             case Change.Exempt exempt -> new ChangePart(Does.PUT, "exempt", null);
             case Change.Accept accept ->
                 new ChangePart(accept.plan().times().isEmpty() ? Does.DROP : Does.PUT, "plan", null);

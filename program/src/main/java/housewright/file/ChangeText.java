@@ -12,6 +12,7 @@ import housewright.model.Exemption;
 import housewright.model.LocalRef;
 import housewright.model.LocalRef.Spot;
 import housewright.model.PatchEntry;
+import housewright.model.Practice;
 import housewright.model.Ref;
 import housewright.model.change.Change;
 import housewright.model.change.Section;
@@ -34,6 +35,9 @@ public final class ChangeText {
     private static final String PROJECT = "project";
     private static final String EXEMPT = "exempt";
     private static final String PLAN = "plan";
+    private static final String RECKONED = "reckoned";
+    private static final String BUDGET = "budget";
+    private static final String PRACTICE = "practice";
 
     private ChangeText() {}
 
@@ -92,6 +96,7 @@ public final class ChangeText {
                                 .map(ref -> text(ref.text()))
                                 .toList()));
             case Change.Describe describe -> object(PROJECT, ModelNodes.of(describe.about()));
+            case Change.Reckon reckon -> reckoned(reckon);
             case Change.Accept accept -> object(PLAN, ModelNodes.of(accept.plan()));
             case Change.Exempt exempt ->
                 object(
@@ -128,6 +133,10 @@ public final class ChangeText {
                         string(node, PAIR),
                         strings(node, "channels").stream().map(Ref::parse).toList());
             case PROJECT -> new Change.Describe(bound(About.class, PROJECT, "", needed(node, PROJECT)));
+            case RECKONED ->
+                new Change.Reckon(
+                        (housewright.model.Budget) whole(node, BUDGET, housewright.model.Budget.class),
+                        (Practice) whole(node, PRACTICE, Practice.class));
             case PLAN -> new Change.Accept(bound(AcceptedPlan.class, PLAN, "", needed(node, PLAN)));
             case EXEMPT -> {
                 List<Exemption> exemptions = new ArrayList<>();
@@ -138,6 +147,34 @@ public final class ChangeText {
             }
             default -> throw new IllegalArgumentException("There is no change called " + Shown.quoted(kind));
         };
+    }
+
+    /** What is not said is left out. */
+    private static Node reckoned(Change.Reckon reckon) {
+        List<Object> parts = new ArrayList<>(List.of(RECKONED, text("as follows")));
+        if (reckon.budget() != null) {
+            parts.addAll(List.of(BUDGET, ModelNodes.of(reckon.budget())));
+        }
+        if (reckon.practice() != null) {
+            parts.addAll(List.of(PRACTICE, ModelNodes.of(reckon.practice())));
+        }
+        return object(parts.toArray());
+    }
+
+    private static @Nullable Object whole(Mapping node, String key, Class<?> type) {
+        Node value = node.find(key);
+        if (value == null) {
+            return null;
+        }
+        Errors errors = new Errors();
+        Object whole = new Binder(errors, new Budget()).whole(type, key, value);
+        if (whole == null || !errors.isEmpty()) {
+            throw new IllegalArgumentException(errors.list("changes").stream()
+                    .map(FileError::text)
+                    .findFirst()
+                    .orElse(key));
+        }
+        return whole;
     }
 
     private static <T> T bound(Class<T> type, String section, String id, Node node) {

@@ -539,10 +539,10 @@ final class PlanJobMaker {
                 likely > LONG || (task.mayPause() && likely > ROUND));
     }
 
-    /** Longer than half a working day: nobody does it without laying it down. */
+    /** In minutes, half a working day: nobody does what is longer without laying it down. Common practice. */
     private static final int LONG = 240;
 
-    /** What can be left and taken up again, such as a round of like tasks, is, where it is longer than this. */
+    /** In minutes; what can be left and taken up again, such as a round of like tasks, is, where it is longer: common practice. */
     private static final int ROUND = 90;
 
     private Site site(WorkTask task) {

@@ -78,14 +78,18 @@ public final class Study implements Evidence {
     private final Map<String, Once<List<Mend>>> mends;
     private final @Nullable Study alike;
 
-    /** @param alike one of the same design, whose answers that rest on the design alone are taken over; null for none */
+    /**
+     * @param alike one of the same design, whose answers that rest on the design alone are taken over; null for none
+     * @param work the tasks, where they are known to be the same; null for none
+     */
     private Study(
             Types types,
             Moment moment,
             List<Rule> rules,
             Map<Moment, Study> byMoment,
             Signals.Layouts layouts,
-            @Nullable Study alike) {
+            @Nullable Study alike,
+            @Nullable Once<Work> work) {
         this.types = types;
         this.moment = moment;
         this.rules = rules;
@@ -104,10 +108,6 @@ public final class Study implements Evidence {
             this.supplies = new Once<>(() -> Supplies.of(types, things.get(), cabling(), networks()));
             this.rooms = new Once<>(() -> Rooms.of(types, things.get()));
             this.operation = new Once<>(() -> Operation.of(project(), things.get(), cabling(), signals()));
-            this.work = new Once<>(() -> {
-                Study before = at(Moment.today());
-                return Work.of(types, before.cabling(), cabling(), before.proofs(), proofs());
-            });
         } else {
             this.mends = alike.mends;
             this.things = alike.things;
@@ -120,8 +120,13 @@ public final class Study implements Evidence {
             this.supplies = alike.supplies;
             this.rooms = alike.rooms;
             this.operation = alike.operation;
-            this.work = alike.work;
         }
+        this.work = work != null
+                ? work
+                : new Once<>(() -> {
+                    Study before = at(Moment.today());
+                    return Work.of(types, before.cabling(), cabling(), before.proofs(), proofs());
+                });
         this.orders = new Once<>(() -> orders(begins()));
         this.beyondFeeds = new Once<>(() -> Checks.run(someRules(false), this));
         this.findings = new Once<>(() -> Checks.together(rules, beyondFeeds.get(), Checks.run(someRules(true), this)));
@@ -146,7 +151,7 @@ public final class Study implements Evidence {
 
     private static Study of(Types types, List<Rule> rules, Signals.Layouts layouts) {
         Map<Moment, Study> byMoment = new ConcurrentHashMap<>();
-        Study target = new Study(types, Moment.target(), rules, byMoment, layouts, null);
+        Study target = new Study(types, Moment.target(), rules, byMoment, layouts, null, null);
         byMoment.put(target.moment, target);
         return target;
     }
@@ -154,7 +159,8 @@ public final class Study implements Evidence {
     @Override
     public Study at(Moment other) {
         return byMoment.computeIfAbsent(
-                other, each -> new Study(types, each, rules, byMoment, layouts, alike == null ? null : alike.at(each)));
+                other, each -> new Study(
+                        types, each, rules, byMoment, layouts, alike == null ? null : alike.at(each), null));
     }
 
     /** What becomes of it with another content of the project, at the same moment. */
@@ -165,7 +171,7 @@ public final class Study implements Evidence {
 
     /**
      * The study of the project after an edit, when the work is done. Where the edit is of the plan or the log alone, what
-     * rests on the design is not worked out again.
+     * rests on the design is not worked out again; nor are the tasks, unless it names one that nothing named before.
      */
     public Study after(Project edited) {
         boolean sameDesign = Change.between(project(), edited).stream().allMatch(Study::leavesTheDesign);
@@ -175,7 +181,14 @@ public final class Study implements Evidence {
         }
         Study first = at(Moment.target());
         Map<Moment, Study> others = new ConcurrentHashMap<>();
-        Study after = new Study(other, first.moment, rules, others, layouts, first.alike == null ? first : first.alike);
+        Study after = new Study(
+                other,
+                first.moment,
+                rules,
+                others,
+                layouts,
+                first.alike == null ? first : first.alike,
+                Work.isAlike(project(), edited) ? first.work : null);
         others.put(after.moment, after);
         return after;
     }
@@ -191,6 +204,7 @@ public final class Study implements Evidence {
             case Change.Repatch repatch -> false;
             case Change.Pair pair -> false;
             case Change.Describe describe -> false;
+            case Change.Reckon reckon -> false;
             case Change.Exempt exempt -> false;
         };
     }

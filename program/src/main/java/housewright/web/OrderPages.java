@@ -59,7 +59,7 @@ final class OrderPages {
         }
     }
 
-    /** Puts a day into an order, and with it when it is promised where that was said; an empty one takes it away. */
+    /** Puts a day into an order, and with the day it was placed when it is promised, where that was said; an empty one takes it away. */
     private static void mark(Visit visit, String what, String says) throws StoreException {
         OpenProject job = visit.job();
         Now now = job.now();
@@ -71,7 +71,7 @@ final class OrderPages {
         boolean back = !visit.field("take-back").isEmpty();
         Map<String, String> cells = new LinkedHashMap<>();
         cells.put(what, back ? "" : day(visit, "day").toString());
-        if (!back && !visit.field("promised").isEmpty()) {
+        if (!back && what.equals("placed") && !visit.field("promised").isEmpty()) {
             cells.put("promised", day(visit, "promised").toString());
         }
         if (!(EntityCells.read(Section.ORDERS, id, order, cells) instanceof EntityCells.Reading.Read read)) {

@@ -156,6 +156,15 @@ final class PlanPages {
                     new Session.Notice("There is no plan to accept: search for one first.", true, false));
             return;
         }
+        if (visit.number("solve") != solve.begun().toEpochMilli()) {
+            visit.goOn(
+                    Visit.home(job) + "/plan",
+                    new Session.Notice(
+                            "Nothing was accepted: another plan was found since this page was shown. This is it.",
+                            true,
+                            false));
+            return;
+        }
         Change change = Acceptance.of(solve.basis().job(), plan, visit.moment(now), null);
         Outcome outcome = job.edit(visit.author(), solve.revision(), "Accepted the plan", List.of(change));
         if (outcome instanceof Outcome.Accepted) {

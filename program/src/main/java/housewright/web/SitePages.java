@@ -177,7 +177,7 @@ final class SitePages {
                 from,
                 to,
                 people,
-                null,
+                known == null || state == SiteState.DONE ? null : known.left(),
                 why,
                 until,
                 new Remarks(old.key(), old.note(), old.photo(), old.known(), visit.session.person));

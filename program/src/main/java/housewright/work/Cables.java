@@ -21,7 +21,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Cable that is pulled, made off, tested, or put into another socket. Loose leads are plugged in with their devices. */
@@ -351,6 +353,13 @@ final class Cables {
                         + (taken.isEmpty() ? " elsewhere" : " into " + sockets(taken)) + ", and label it anew",
                 "It stays, and is plugged in elsewhere today.");
         draft.does.add(TaskKind.LABEL);
+        Stream.of(was, lead)
+                .filter(Objects::nonNull)
+                .flatMap(each -> each.joints().stream())
+                .flatMap(joint -> joint.plugs().stream())
+                .filter(plug -> left.contains(plug.socket()) || taken.contains(plug.socket()))
+                .filter(Goes::isWiredIn)
+                .forEach(plug -> Goes.disconnect(draft));
         job.takes(draft, "replug", ends);
         job.takes(draft, "label-end", 2);
         for (Joint joint : lead.joints()) {

@@ -71,7 +71,9 @@ final class Goes {
                     if (plug.equipment() != null && plug.equipment().at() != null) {
                         job.at(draft, plug.equipment().at());
                     }
-                    if (plug.port() != null && plug.port().signal() == Signal.MAINS) {
+                    if (isWiredIn(plug)) {
+                        disconnect(draft);
+                    } else if (plug.port() != null && plug.port().signal() == Signal.MAINS) {
                         draft.cautions.add("Unplug it at the outlet first.");
                     }
                 }));
@@ -108,9 +110,7 @@ final class Goes {
         job.takes(draft, up ? "strike-overhead" : "strike-piece", 1);
         heavy(job, draft, model);
         if (isWiredIn(model)) {
-            draft.skills.add("mains");
-            draft.cautions.add(
-                    "Wired into the mains: isolated, proved dead and disconnected by a licensed electrician first.");
+            disconnect(draft);
         } else if (model != null && model.kind() == Kind.FIXTURE) {
             draft.cautions.add("Unplug it and let it cool first.");
         }
@@ -142,6 +142,20 @@ final class Goes {
             draft.crew = Math.max(draft.crew, 2);
             draft.cautions.add("It weighs " + model.weight().text() + ": two people, or a lift for it.");
         }
+    }
+
+    /** Off the mains, where there is no plug to pull: by nobody but an electrician. */
+    static void disconnect(Draft draft) {
+        draft.skills.add("mains");
+        draft.cautions.add(
+                "Wired into the mains: isolated, proved dead and disconnected by a licensed electrician first.");
+    }
+
+    /** It ends at terminals of the mains: no plug to pull. */
+    static boolean isWiredIn(Plug plug) {
+        return plug.port() != null
+                && plug.port().signal() == Signal.MAINS
+                && plug.port().connector() == Connector.TERMINALS;
     }
 
     /** Its mains come in at terminals: no plug to pull. */

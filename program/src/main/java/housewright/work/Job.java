@@ -28,7 +28,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -83,13 +82,13 @@ final class Job {
         }
         Hire found = null;
         for (Hire hire : project.hires().values()) {
-            if (isLift(hire) || (found == null && isTower(hire))) {
-                found = found != null && isLift(found) ? found : hire;
+            if (hire.isLift() || (found == null && hire.isTower())) {
+                found = found != null && found.isLift() ? found : hire;
             }
         }
         this.lift = found;
         this.tower = project.hires().values().stream()
-                .filter(Job::isTower)
+                .filter(Hire::isTower)
                 .findFirst()
                 .orElse(null);
     }
@@ -289,24 +288,6 @@ final class Job {
         if (hire.skill() != null) {
             draft.skills.add(hire.skill());
         }
-    }
-
-    private static boolean isLift(Hire hire) {
-        return says(hire, "lift", "boom", "cherry", "aerial");
-    }
-
-    private static boolean isTower(Hire hire) {
-        return says(hire, "tower", "scaffold");
-    }
-
-    private static boolean says(Hire hire, String... words) {
-        String text = (hire.id() + " " + hire.kind()).toLowerCase(Locale.ROOT);
-        for (String word : words) {
-            if (text.contains(word)) {
-                return true;
-            }
-        }
-        return false;
     }
 
     // ---- deliveries ----

@@ -61,6 +61,21 @@ final class OwnTasks {
             for (String first : task.after()) {
                 edge(first, task.id());
             }
+            notAlone(job.drafts.get(task.id()));
+        }
+    }
+
+    /** Whatever the project says of it: somebody stays below who can help, and fetch help. */
+    private void notAlone(@Nullable Draft draft) {
+        if (draft == null || draft.remote || draft.crew > 1) {
+            return;
+        }
+        boolean high = draft.heightM != null && draft.heightM > job.steps();
+        boolean hired = job.project.hires().values().stream()
+                .anyMatch(hire -> draft.hires.contains(hire.id()) && (hire.isLift() || hire.isTower()));
+        if (high || hired) {
+            draft.crew = 2;
+            draft.assumed.add("two people: nobody works that high, or with a lift or a tower, alone");
         }
     }
 

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What is set and not wired: files loaded, devices configured, radio links. */
 final class Settings {
-    /** So many are a turn of a knob each, with nothing to log into. */
+    /** So many are a turn of a knob each, with nothing to log into: common practice. */
     private static final int FEW = 2;
 
     private final Job job;

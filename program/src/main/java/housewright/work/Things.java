@@ -33,7 +33,8 @@ final class Things {
                 } else if (isSecured(thing)) {
                     secure(thing);
                 }
-                if (Job.isNew(thing) && Goes.isWiredIn(job.model(thing))) {
+                boolean comes = Job.isNew(thing) || Job.isSwapped(thing) || Job.isMoved(thing);
+                if (comes && Goes.isWiredIn(job.model(thing))) {
                     wire(thing);
                 }
             }
@@ -81,6 +82,9 @@ final class Things {
         job.uses(draft, thing.id(), thing.model());
         overhead(draft, thing, hung);
         Goes.heavy(job, draft, model);
+        if (swapped && isWiredInToday(thing)) {
+            Goes.disconnect(draft);
+        }
         if (model == null) {
             draft.assumed.add("a thing of usual size: its type is not known");
         }
@@ -210,9 +214,16 @@ final class Things {
         unit(draft, thing, model, to, hung, null);
         overhead(draft, thing, hung);
         Goes.heavy(job, draft, model);
+        if (isWiredInToday(thing)) {
+            Goes.disconnect(draft);
+        }
         draft.after(job.find(TaskKind.COPY, thing.id()));
         draft.after(job.find(TaskKind.ADDRESS, thing.id()));
         draft.after(inTheWay(thing, model, to, hung));
+    }
+
+    private boolean isWiredInToday(Equipment thing) {
+        return Goes.isWiredIn(job.types.findModel(thing.today().model()).orElse(null));
     }
 
     private static boolean isSecured(Equipment thing) {
@@ -239,12 +250,15 @@ final class Things {
                 thing.id(),
                 "Wire " + Words.said(thing.id()) + " into the mains"
                         + (thing.circuit() == null ? "" : ", circuit " + thing.circuit()) + ", test it and certify it",
-                "It is new, and its mains come in at terminals.");
+                (Job.isNew(thing)
+                                ? "It is new"
+                                : Job.isSwapped(thing) ? "It is another type afterwards" : "It is elsewhere today")
+                        + ", and its mains come in at terminals.");
         job.at(draft, thing.at());
         job.takes(draft, "wire-outlet", 1);
         draft.skills.add("mains");
         draft.cautions.add("By a licensed electrician alone, by local law.");
-        draft.after(job.find(TaskKind.MOUNT, thing.id()));
+        draft.after(job.placed(thing.id()));
         if (thing.circuit() == null) {
             draft.assumed.add("a circuit with room for it: none is said");
         }

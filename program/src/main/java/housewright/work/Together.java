@@ -5,6 +5,7 @@ import housewright.model.Cable;
 import housewright.model.Equipment;
 import housewright.model.Feed;
 import housewright.model.Place;
+import housewright.model.Project;
 import housewright.model.RadioLink;
 import housewright.model.Task;
 import housewright.model.TaskKind;
@@ -50,7 +51,7 @@ final class Together {
             TaskKind.LOOK,
             TaskKind.PROVE);
 
-    /** Of a kind that takes no longer at one place than this, in minutes, the whole room is one round. */
+    /** Of a kind that takes no longer at one place than this, in minutes, the whole room is one round: common practice. */
     private static final int SHORT = 30;
 
     /** What is done on the way through a room. */
@@ -64,6 +65,8 @@ final class Together {
             TaskKind.POWER,
             TaskKind.ADDRESS,
             TaskKind.CONFIGURE);
+
+    private static final String MAINS = "mains";
 
     /** How many of its parts a round is told by. */
     private static final int TOLD = 5;
@@ -85,12 +88,19 @@ final class Together {
                 ROUNDS.forEach(kind -> named.add(kind.id(need)));
             }
         }
-        AcceptedPlan plan = job.project.plan();
-        if (plan != null) { // what was agreed and ticked off keeps its name
-            named.addAll(plan.times().keySet());
-            named.addAll(plan.pins().keySet());
+        named.addAll(agreed(job.project));
+    }
+
+    /** What was planned, pinned or ticked off keeps its name: of the plan and the log, the tasks rest on this alone. */
+    static Set<String> agreed(Project project) {
+        Set<String> agreed = new HashSet<>(project.log().keySet());
+        agreed.removeAll(project.orders().keySet());
+        AcceptedPlan plan = project.plan();
+        if (plan != null) {
+            agreed.addAll(plan.times().keySet());
+            agreed.addAll(plan.pins().keySet());
         }
-        named.addAll(job.project.log().keySet());
+        return agreed;
     }
 
     void merge() {
@@ -201,6 +211,9 @@ final class Together {
         if (draft.kind == TaskKind.TERMINATE && draft.hires.isEmpty() && comesDown(draft)) {
             which.add("from-above");
         }
+        if (draft.skills.contains(MAINS) && isOff(draft)) {
+            which.add(MAINS); // nobody calls the electrician for the rest
+        }
         if (later) {
             which.add("later");
         }
@@ -219,6 +232,13 @@ final class Together {
             }
         }
         return false;
+    }
+
+    private static boolean isOff(Draft draft) {
+        return switch (draft.kind) {
+            case TAKE_OUT, STRIKE, MOVE, MOUNT, REPLUG -> true;
+            default -> false;
+        };
     }
 
     private static boolean isCarried(Draft draft) {

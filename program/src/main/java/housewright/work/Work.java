@@ -2,6 +2,7 @@ package housewright.work;
 
 import housewright.cable.Cabling;
 import housewright.model.Place;
+import housewright.model.Project;
 import housewright.model.Types;
 import housewright.signal.FeedProof;
 import java.util.ArrayList;
@@ -51,6 +52,11 @@ public final class Work {
         OwnTasks own = new OwnTasks(job);
         own.merge();
         return finish(job, own.edges());
+    }
+
+    /** Whether two projects of the same design have the same tasks: an accepted plan, a pin and the log hold on to some. */
+    public static boolean isAlike(Project one, Project other) {
+        return Together.agreed(one).equals(Together.agreed(other));
     }
 
     private static Work finish(Job job, List<OwnTasks.Edge> own) {

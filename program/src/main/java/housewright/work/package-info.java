@@ -8,8 +8,8 @@
  * proven after everything on its path. The project's own tasks stand beside these, change them, cover or skip them.
  *
  * <p>Source: lengths come from labour units, which are data ({@link housewright.model.Practice}) and common practice
- * where a company has none of its own. Limits: what is hired for the job alone is in neither state and makes no task;
- * drilling, building work and whatever else no drawing shows is the project's own to enter.
+ * where a company has none of its own. Limits: what is hired for the job alone is in neither state, and is only
+ * fetched and taken back; drilling, building work and whatever else no drawing shows is the project's own to enter.
  */
 @NullMarked
 package housewright.work;

@@ -12,6 +12,7 @@ import housewright.model.Project;
 import housewright.model.Ref;
 import housewright.model.change.Change;
 import housewright.model.change.Section;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -35,6 +36,7 @@ class ChangeTextTest {
         DEMO.patch().forEach((device, entries) -> changes.add(new Change.Repatch(device, entries)));
         DEMO.pairs().forEach((id, channels) -> changes.add(new Change.Pair(id, channels)));
         changes.add(new Change.Describe(DEMO.about()));
+        changes.add(new Change.Reckon(DEMO.budget(), DEMO.practice()));
         assertThat(ChangeText.read(ChangeText.write(changes))).isEqualTo(changes);
     }
 
@@ -121,6 +123,22 @@ class ChangeTextTest {
         return random.nextBoolean()
                 ? new Change.Unpatch(device, pair.from(), pair.to())
                 : new Change.Patch(device, PatchEntry.ofText("spare-" + random.nextInt(9) + " -> " + pair.to()));
+    }
+
+    @Test
+    void theBudgetAndTheCompanysPracticeGoAlongToo() {
+        String bare = "housewright: 1\nproject: {name: A job}\n";
+        Project none = read(bare.getBytes(StandardCharsets.UTF_8));
+        Project both = read((bare + "budget: {limit: 5000}\npractice: {steps: 3 m, labour: {mount-rack:"
+                        + " {per: piece, least: 1 h, likely: 2 h, most: 3 h, source: our own records}}}\n")
+                .getBytes(StandardCharsets.UTF_8));
+        assertThat(both.budget()).isNotNull();
+        assertThat(both.practice()).isNotNull();
+        for (List<Project> pair : List.of(List.of(none, both), List.of(both, none), List.of(DEMO, both))) {
+            List<Change> changes =
+                    ChangeText.read(ChangeText.write(Change.between(pair.getFirst(), pair.getLast())));
+            assertSame("there", Change.apply(pair.getFirst(), changes), pair.getLast());
+        }
     }
 
     @Test

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import housewright.app.Role;
 import housewright.app.plan.Solve;
 import housewright.model.LogEntry;
+import housewright.model.Order;
 import housewright.model.Remarks;
 import housewright.model.SiteState;
 import housewright.model.change.Change;
 import housewright.model.change.Section;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -96,6 +98,17 @@ class PlanPagesTest {
     }
 
     @Test
+    void aHelperSaysWhatArrivedAndNotWhatWasPromised() {
+        assertThat(post(Role.HELPER, "/orders/desk/arrived", Map.of("day", "2027-05-06", "promised", "2027-05-20")))
+                .isLessThan(400);
+        Order order = hall.job().now().project().orders().get("desk");
+        assertThat(order.arrived()).isEqualTo("2027-05-06");
+        assertThat(order.promised()).isNotEqualTo(LocalDate.parse("2027-05-20"));
+        assertThat(post(Role.HELPER, "/orders/desk/arrived", Map.of("take-back", "yes")))
+                .isLessThan(400);
+    }
+
+    @Test
     void onlyTheLeadPlansPinsAndChanges() {
         for (String path : List.of(
                 "/plan/search", "/plan/accept", "/plan/pins/train-desk", "/work/train-desk", "/orders/desk/placed")) {
@@ -157,6 +170,14 @@ class PlanPagesTest {
                     .contains("tasks moved")
                     .contains("class=\"ghost\"")
                     .contains("is blocked until Sat 8 May 11:00");
+
+            long before = onTheDay.job().now().revision();
+            lead.post(at + "/plan/accept", Map.of("solve", Long.toString(solve.begun().toEpochMilli() - 1)));
+            assertThat(onTheDay.job().now().revision())
+                    .as("another than the page showed")
+                    .isEqualTo(before);
+            lead.post(at + "/plan/accept", Map.of("solve", Long.toString(solve.begun().toEpochMilli())));
+            assertThat(onTheDay.job().now().revision()).isEqualTo(before + 1);
         }
     }
 

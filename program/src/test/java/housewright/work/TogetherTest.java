@@ -2,6 +2,14 @@ package housewright.work;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import housewright.library.BuiltInLibrary;
+import housewright.model.LogEntry;
+import housewright.model.Project;
+import housewright.model.Remarks;
+import housewright.model.SiteState;
+import housewright.model.change.Change;
+import housewright.model.change.Section;
+import housewright.study.Study;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -39,6 +47,24 @@ class TogetherTest {
                         + "tasks: {mount-at-rack: {takes: 1 h}}\n"))
                 .contains("mount-at-rack")
                 .doesNotContain("mount-one");
+    }
+
+    @Test
+    void whatATickOrAPinNamesStaysByItselfAsLongAsItDoesAndAsThoughReadAnew() {
+        BuiltInLibrary library = BuiltInLibrary.of(1);
+        Project pinned = WorkTest.project(RACK + "people: {ann: {}}\nplan: {pins: {mount-one: {people: [ann]}}}\n");
+        Study study = Study.of(pinned, library);
+        assertThat(study.work().find("mount-one")).isPresent();
+        Project free = Change.apply(pinned, List.of(new Change.Drop(Section.PINS, "mount-one")));
+        Study after = study.after(free);
+        assertThat(after.work().find("mount-at-rack")).isPresent();
+        assertThat(after.signals()).isSameAs(study.signals());
+        Study again = after.after(pinned);
+        assertThat(again.work().tasks()).isEqualTo(study.work().tasks());
+        LogEntry done = new LogEntry(
+                "mount-one", SiteState.DONE, null, null, List.of(), null, null, null, Remarks.NONE);
+        Project ticked = Change.apply(pinned, List.of(new Change.Put(Section.LOG, "mount-one", done)));
+        assertThat(again.after(ticked).work()).as("named already").isSameAs(again.work());
     }
 
     @Test

@@ -10,10 +10,14 @@ import housewright.model.Cable;
 import housewright.model.CableType;
 import housewright.model.Equipment;
 import housewright.model.Life;
+import housewright.model.LogEntry;
 import housewright.model.NetworkSend;
 import housewright.model.PatchEntry;
+import housewright.model.Pin;
 import housewright.model.Project;
 import housewright.model.Ref;
+import housewright.model.Remarks;
+import housewright.model.SiteState;
 import housewright.model.TaskKind;
 import housewright.model.Termination;
 import housewright.model.change.Change;
@@ -153,9 +157,11 @@ class WorkPropertiesTest {
                                     about.substring(about.lastIndexOf('.') + 1).replaceFirst("-up$", ""));
                 }
             }
+            if (task.heightM() != null && task.heightM() > 3.5 && !task.remote()) {
+                assertThat(task.crew()).as(task.id()).isGreaterThan(1);
+            }
             if (task.heightM() != null && task.heightM() > 3.5 && !task.own()) {
                 assertThat(task.overhead()).as(task.id()).isTrue();
-                assertThat(task.crew()).as(task.id()).isGreaterThan(1);
                 assertThat(task.cautions()).as(task.id()).anyMatch(each -> each.startsWith("Work at height"));
             }
         }
@@ -295,6 +301,36 @@ class WorkPropertiesTest {
         Work other = Study.of(again, LIBRARY).work();
         assertThat(other.tasks()).isEqualTo(one.tasks());
         assertThat(other.notes()).isEqualTo(one.notes());
+    }
+
+    /** However the plan and the log come to be as they are: asked step by step, or of the project read anew. */
+    @ParameterizedTest
+    @MethodSource("halls")
+    void tasksAfterTicksAndPinsAreThoseOfTheProjectReadAnew(Hall hall) {
+        Random random = new Random(hall.name().hashCode());
+        Project project = hall.project();
+        Study study = Study.of(project, LIBRARY);
+        for (int i = 0; i < 6; i++) {
+            List<WorkTask> tasks = study.work().tasks();
+            if (tasks.isEmpty()) {
+                return;
+            }
+            String task = tasks.get(random.nextInt(tasks.size())).id();
+            List<String> pinned = List.copyOf(Section.PINS.of(project).keySet());
+            Change change = pinned.isEmpty() || random.nextInt(3) > 0
+                    ? random.nextBoolean()
+                            ? new Change.Put(Section.PINS, task, new Pin(task, null, List.of("ann"), Remarks.NONE))
+                            : new Change.Put(Section.LOG, task, done(task))
+                    : new Change.Drop(Section.PINS, pinned.get(random.nextInt(pinned.size())));
+            project = Change.apply(project, List.of(change));
+            study = study.after(project);
+        }
+        assertThat(study.work().tasks())
+                .isEqualTo(Study.of(project, LIBRARY).work().tasks());
+    }
+
+    private static LogEntry done(String task) {
+        return new LogEntry(task, SiteState.DONE, null, null, List.of(), null, null, null, Remarks.NONE);
     }
 
     static IntStream seeds() {

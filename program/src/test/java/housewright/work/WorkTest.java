@@ -279,6 +279,49 @@ class WorkTest {
     }
 
     @Test
+    void whatIsWiredInGoesMovesAndIsExchangedByAnElectrician() {
+        Work work = work("""
+                equipment:
+                  strip: {model: power-distributor-32a-6, at: rack, unit: 1, life: move, was: {at: desk}}
+                  dim:   {model: dimmer-pack-6, at: rack, unit: 4, was: {model: power-distributor-32a-6}}
+                  box:   {model: power-outlet-wall-2, at: desk}
+                  mic:   {model: analog-16, at: rack, unit: 8, life: move, was: {at: desk}}
+                cables:
+                  C1: {type: mains-3x1.5, from: dim.out-1, to: box.mains, life: strike}
+                  C2: {type: mains-3x1.5, from: strip.out-1, to: box.mains, was: {to: dim.mains}}
+                """);
+        for (String id : List.of("move-strip", "mount-dim", "take-out-C1", "replug-C2")) {
+            assertThat(task(work, id).skills()).as(id).contains("mains");
+            assertThat(task(work, id).cautions()).as(id).anyMatch(each -> each.contains("licensed electrician"));
+        }
+        WorkTask round = task(work, "wire-at-rack");
+        assertThat(round.about()).containsExactlyInAnyOrder("equipment.strip", "equipment.dim");
+        assertThat(round.after()).contains("move-strip", "mount-dim");
+        assertThat(round.skills()).containsExactly("mains");
+        assertThat(task(work, "move-mic").skills()).doesNotContain("mains");
+    }
+
+    @Test
+    void nobodyWorksHighUpOrWithALiftAloneWhateverTheProjectSays() {
+        String sections = """
+                equipment: {lamp: {model: led-par, at: bar, life: new, secondary: fitted}}
+                hires: {lift: {kind: aerial-lift, skill: lift-operator}, van: {kind: transport}}
+                tasks:
+                  mount-lamp: {crew: 1}
+                  paint: {takes: 1 h, crew: 1, needs: [lift]}
+                  fetch: {takes: 1 h, crew: 1, needs: [van]}
+                """;
+        Work work = work(sections);
+        for (String id : List.of("mount-lamp", "paint")) {
+            assertThat(task(work, id).crew()).as(id).isEqualTo(2);
+            assertThat(task(work, id).assumed()).as(id).anyMatch(each -> each.startsWith("two people"));
+        }
+        assertThat(task(work, "fetch").crew()).isEqualTo(1);
+        assertThat(task(work(sections.replace("crew: 1", "crew: 3")), "paint").crew())
+                .isEqualTo(3);
+    }
+
+    @Test
     void tasksThatWaitForEachOtherAreToldAndDoNotStopTheRest() {
         Work work = work("""
                 equipment: {amp: {model: amplifier-2x800, at: rack, unit: 3, life: new}}

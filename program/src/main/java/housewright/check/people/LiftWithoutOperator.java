@@ -41,7 +41,7 @@ public final class LiftWithoutOperator implements Rule {
             String skill = hire.skill();
             String what = Words.said(hire.id());
             if (skill == null) {
-                if (Overhead.isLift(hire)) {
+                if (hire.isLift()) {
                     findings.add(finding(
                             evidence,
                             hire,

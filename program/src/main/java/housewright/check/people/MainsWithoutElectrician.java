@@ -18,6 +18,7 @@ import housewright.model.Stage;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -42,7 +43,7 @@ public final class MainsWithoutElectrician implements Rule {
             return Stream.empty();
         }
         List<String> wired = evidence.project().equipment().values().stream()
-                .filter(each -> each.life() == Life.NEW || each.life() == Life.STRIKE || each.life() == Life.MOVE)
+                .filter(MainsWithoutElectrician::isTouched)
                 .filter(each -> evidence.types()
                         .findModel(each.model())
                         .filter(MainsWithoutElectrician::isWired)
@@ -60,6 +61,21 @@ public final class MainsWithoutElectrician implements Rule {
                         List.of(),
                         List.of(Fix.of("Engage a licensed electrician and enter them under people with the skill mains;"
                                 + " they decide, test and certify by local code."))));
+    }
+
+    /** Put in, taken off, or kept and elsewhere, on another circuit or another type afterwards. */
+    private static boolean isTouched(Equipment thing) {
+        Equipment was = thing.today();
+        return switch (thing.life()) {
+            case NEW, STRIKE, MOVE -> true;
+            case KEEP ->
+                !Objects.equals(was.at(), thing.at())
+                        || !Objects.equals(was.unit(), thing.unit())
+                        || !Objects.equals(was.model(), thing.model())
+                        || !Objects.equals(was.circuit(), thing.circuit())
+                        || !Objects.equals(was.poweredBy(), thing.poweredBy());
+            case HIRE -> false;
+        };
     }
 
     private static boolean isElectrician(Person person) {

@@ -9,6 +9,7 @@ import housewright.finding.Severity;
 import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.finding.Value;
+import housewright.model.Practice;
 import housewright.model.Stage;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -37,10 +38,10 @@ public final class NoWayUp implements Rule {
 
     @Override
     public Stream<Finding> check(Evidence evidence) {
-        if (evidence.project().hires().values().stream().anyMatch(Overhead::isWayUp)) {
+        if (evidence.project().hires().values().stream().anyMatch(hire -> hire.isLift() || hire.isTower())) {
             return Stream.empty();
         }
-        double limit = evidence.limit(CARD, HIGH);
+        double limit = Math.min(evidence.limit(CARD, HIGH), ownSteps(evidence));
         List<Finding> findings = new ArrayList<>();
         List<Overhead.Work> hung = high(Overhead.work(evidence), limit);
         if (!hung.isEmpty()) {
@@ -68,6 +69,12 @@ public final class NoWayUp implements Rule {
                     "Where the type takes it over the cable, say `rdm: yes` under its light; or enter"));
         }
         return findings.stream();
+    }
+
+    /** How high the company itself goes on its steps, in m; as high as one likes where it does not say. */
+    private static double ownSteps(Evidence evidence) {
+        Practice own = evidence.project().practice();
+        return own == null || own.steps() == null ? Double.MAX_VALUE : own.steps().metres();
     }
 
     private static List<Overhead.Work> high(List<Overhead.Work> all, double limit) {

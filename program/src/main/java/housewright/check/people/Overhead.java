@@ -15,10 +15,8 @@ import housewright.model.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The work overhead that the change from today to the target implies. */
@@ -92,7 +90,7 @@ final class Overhead {
             }
         }
         Set<String> places = new LinkedHashSet<>();
-        for (Work work : isLift(hire) ? work(evidence) : List.<Work>of()) {
+        for (Work work : hire.isLift() ? work(evidence) : List.<Work>of()) {
             if (work.height() > NoWayUp.HIGH.value()) {
                 places.add(work.place().id());
             }
@@ -101,19 +99,5 @@ final class Overhead {
             blocked.add("all work at " + Wording.things(places, 4));
         }
         return blocked;
-    }
-
-    /** A machine that lifts people. */
-    static boolean isLift(Hire hire) {
-        return says(hire, "lift", "boom", "cherry", "aerial");
-    }
-
-    static boolean isWayUp(Hire hire) {
-        return isLift(hire) || says(hire, "tower", "scaffold", "ladder", "platform", "steps");
-    }
-
-    private static boolean says(Hire hire, String... words) {
-        String text = (hire.id() + " " + hire.kind()).toLowerCase(Locale.ROOT);
-        return Stream.of(words).anyMatch(text::contains);
     }
 }

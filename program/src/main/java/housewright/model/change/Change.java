@@ -2,14 +2,17 @@ package housewright.model.change;
 
 import housewright.model.About;
 import housewright.model.AcceptedPlan;
+import housewright.model.Budget;
 import housewright.model.Exemption;
 import housewright.model.LocalRef.Spot;
 import housewright.model.PatchEntry;
+import housewright.model.Practice;
 import housewright.model.Project;
 import housewright.model.Ref;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** One edit of a project. A list of changes is applied in order, as one batch. */
 public sealed interface Change {
@@ -48,6 +51,9 @@ public sealed interface Change {
 
     /** What the job is, and what holds throughout, is this. */
     record Describe(About about) implements Change {}
+
+    /** What the job may cost, and how long its work takes where that is said; null where it is not. */
+    record Reckon(@Nullable Budget budget, @Nullable Practice practice) implements Change {}
 
     /** These are all the rules switched off, in this order. */
     record Exempt(List<Exemption> exemptions) implements Change {

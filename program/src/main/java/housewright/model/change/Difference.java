@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /** Finds what makes one project of another. */
@@ -18,6 +19,10 @@ final class Difference {
         List<Change> changes = new ArrayList<>();
         if (!before.about().equals(after.about())) {
             changes.add(new Change.Describe(after.about()));
+        }
+        if (!Objects.equals(before.budget(), after.budget())
+                || !Objects.equals(before.practice(), after.practice())) {
+            changes.add(new Change.Reckon(after.budget(), after.practice()));
         }
         for (Section section : Section.values()) {
             section(section, section.of(before), section.of(after), changes);

@@ -2,12 +2,14 @@ package housewright.model.change;
 
 import housewright.model.About;
 import housewright.model.AcceptedPlan;
+import housewright.model.Budget;
 import housewright.model.Exemption;
 import housewright.model.Join;
 import housewright.model.Lighting;
 import housewright.model.LocalRef;
 import housewright.model.LocalRef.Spot;
 import housewright.model.PatchEntry;
+import housewright.model.Practice;
 import housewright.model.Project;
 import housewright.model.Ref;
 import housewright.model.Venue;
@@ -70,10 +72,15 @@ final class Edit {
             }
             case Change.Describe describe ->
                 with(project, describe.about(), project.patch(), project.pairs(), project.exempt(), null, Map.of());
+            case Change.Reckon reckon -> with(project, reckon.budget(), reckon.practice(), project.plan());
             case Change.Exempt exempt ->
                 with(project, project.about(), project.patch(), project.pairs(), exempt.exemptions(), null, Map.of());
             case Change.Accept accept ->
-                with(project, accept.plan().withPins(Section.plan(project).pins()));
+                with(
+                        project,
+                        project.budget(),
+                        project.practice(),
+                        planned(accept.plan().withPins(Section.plan(project).pins())));
         };
     }
 
@@ -102,6 +109,7 @@ final class Edit {
             case Change.Drop drop -> entries;
             case Change.Pair pair -> entries;
             case Change.Describe describe -> entries;
+            case Change.Reckon reckon -> entries;
             case Change.Exempt exempt -> entries;
             case Change.Arrange arrange -> entries;
             case Change.Accept accept -> entries;
@@ -213,7 +221,8 @@ final class Edit {
                 exempt);
     }
 
-    private static Project with(Project p, AcceptedPlan plan) {
+    private static Project with(
+            Project p, @Nullable Budget budget, @Nullable Practice practice, @Nullable AcceptedPlan plan) {
         return new Project(
                 p.format(),
                 p.about(),
@@ -237,9 +246,9 @@ final class Edit {
                 p.tasks(),
                 p.questions(),
                 p.orders(),
-                p.budget(),
-                p.practice(),
-                planned(plan),
+                budget,
+                practice,
+                plan,
                 p.log(),
                 p.exempt());
     }

@@ -18,6 +18,7 @@ final class Touched {
             case Change.Repatch repatch -> Set.of("patch." + repatch.device());
             case Change.Pair pair -> Set.of("pairs." + pair.id());
             case Change.Describe describe -> Set.of("project");
+            case Change.Reckon reckon -> Set.of("budget", "practice");
             case Change.Exempt exempt -> Set.of("exempt");
             case Change.Accept accept -> Set.of("plan.times");
             case Change.Arrange arrange -> Set.of(); // an order is nothing to lose

@@ -119,10 +119,12 @@ public record PlanPage(
     /**
      * A search for a plan.
      *
+     * @param begun in ms since 1970; tells it from other searches of the project
      * @param lines how good the best so far is, and what no plan beats
      * @param stale the project is another by now
      */
     public record Search(
+            long begun,
             boolean running,
             boolean stopping,
             boolean telling,
@@ -279,6 +281,7 @@ public record PlanPage(
             }
         }
         return new Search(
+                solve.begun().toEpochMilli(),
                 running,
                 running && solve.isStopped(),
                 solve.isTelling(),

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import housewright.check.Rule;
 import housewright.check.Small;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -333,8 +334,18 @@ class PeopleRulesTest {
         assertThat(hung.lines("no-way-up")).hasSize(1);
         assertThat(new Small(hung.text() + "hires: {tower: {kind: access-tower, skill: general}}\n").lines("no-way-up"))
                 .isEmpty();
+        Small low = hung.but("[6 m, 5 m, 5.0 m]", "[6 m, 5 m, 3.2 m]");
         assertThat(hung.but("[6 m, 5 m, 5.0 m]", "[6 m, 5 m, 3.5 m]").lines("no-way-up"))
                 .isEmpty();
+        assertThat(low.lines("no-way-up")).isEmpty();
+        assertThat(new Small(low.text() + "practice: {steps: 3 m}\n").lines("no-way-up"))
+                .as("by a company that goes no higher on its steps")
+                .hasSize(1);
+        for (String no : List.of("{kind: ladder}", "{kind: stage-platform}")) {
+            assertThat(new Small(hung.text() + "hires: {one: " + no + "}\n").lines("no-way-up"))
+                    .as(no)
+                    .hasSize(1);
+        }
     }
 
     /** An address is set at the display up there, unless the type is known to take it over the cable. */
@@ -375,6 +386,10 @@ class PeopleRulesTest {
                 .isEmpty();
         assertThat(wired.but("outlet, at: bar, life: new", "outlet, at: bar").lines("mains-without-electrician"))
                 .isEmpty();
+        assertThat(wired.but("outlet, at: bar, life: new", "outlet, at: bar, was: {at: lectern}")
+                        .lines("mains-without-electrician"))
+                .as("kept, and elsewhere today")
+                .hasSize(1);
     }
 
     @Test
