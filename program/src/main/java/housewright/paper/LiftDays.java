@@ -103,7 +103,9 @@ final class LiftDays extends Titled {
     /** As it hangs after the work, else as it hangs today and is taken down. */
     private static @Nullable Present thing(Study study, String id) {
         Present after = study.at(Moment.target()).supplies().things().get(id);
-        return after != null ? after : study.at(Moment.today()).supplies().things().get(id);
+        return after != null
+                ? after
+                : study.at(Moment.today()).supplies().things().get(id);
     }
 
     /** What may hang at each of its points and who stated it; a line to write on for each where nobody has. */
@@ -124,8 +126,8 @@ final class LiftDays extends Titled {
         return points.size() == 1
                 ? Cell.of(said(points.getFirst()))
                 : Cell.of(points.stream()
-                        .map(point -> Words.said(point.id()) + " "
-                                + (said(point).isEmpty() ? "________" : said(point)))
+                        .map(point ->
+                                Words.said(point.id()) + " " + (said(point).isEmpty() ? "________" : said(point)))
                         .collect(Collectors.joining("; ")));
     }
 

@@ -159,8 +159,8 @@ public final class Study implements Evidence {
     @Override
     public Study at(Moment other) {
         return byMoment.computeIfAbsent(
-                other, each -> new Study(
-                        types, each, rules, byMoment, layouts, alike == null ? null : alike.at(each), null));
+                other,
+                each -> new Study(types, each, rules, byMoment, layouts, alike == null ? null : alike.at(each), null));
     }
 
     /** What becomes of it with another content of the project, at the same moment. */

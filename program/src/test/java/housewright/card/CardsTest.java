@@ -209,7 +209,8 @@ class CardsTest {
             assertThat(start.cautions()).as(known).anyMatch(text -> text.contains("Do not climb"));
             assertThat(start.steps().getFirst().blank()).as(known).isEqualTo("Its remote");
         }
-        Card low = Cards.of(study(hall.formatted(", hang: {}, at: [1 m, 2 m, 1 m]"))).getFirst();
+        Card low = Cards.of(study(hall.formatted(", hang: {}, at: [1 m, 2 m, 1 m]")))
+                .getFirst();
         assertThat(low.cautions()).noneMatch(text -> text.contains("Do not climb"));
     }
 

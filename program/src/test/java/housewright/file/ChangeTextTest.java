@@ -135,8 +135,7 @@ class ChangeTextTest {
         assertThat(both.budget()).isNotNull();
         assertThat(both.practice()).isNotNull();
         for (List<Project> pair : List.of(List.of(none, both), List.of(both, none), List.of(DEMO, both))) {
-            List<Change> changes =
-                    ChangeText.read(ChangeText.write(Change.between(pair.getFirst(), pair.getLast())));
+            List<Change> changes = ChangeText.read(ChangeText.write(Change.between(pair.getFirst(), pair.getLast())));
             assertSame("there", Change.apply(pair.getFirst(), changes), pair.getLast());
         }
     }

@@ -172,11 +172,15 @@ class PlanPagesTest {
                     .contains("is blocked until Sat 8 May 11:00");
 
             long before = onTheDay.job().now().revision();
-            lead.post(at + "/plan/accept", Map.of("solve", Long.toString(solve.begun().toEpochMilli() - 1)));
+            lead.post(
+                    at + "/plan/accept",
+                    Map.of("solve", Long.toString(solve.begun().toEpochMilli() - 1)));
             assertThat(onTheDay.job().now().revision())
                     .as("another than the page showed")
                     .isEqualTo(before);
-            lead.post(at + "/plan/accept", Map.of("solve", Long.toString(solve.begun().toEpochMilli())));
+            lead.post(
+                    at + "/plan/accept",
+                    Map.of("solve", Long.toString(solve.begun().toEpochMilli())));
             assertThat(onTheDay.job().now().revision()).isEqualTo(before + 1);
         }
     }

@@ -61,8 +61,8 @@ class TogetherTest {
         assertThat(after.signals()).isSameAs(study.signals());
         Study again = after.after(pinned);
         assertThat(again.work().tasks()).isEqualTo(study.work().tasks());
-        LogEntry done = new LogEntry(
-                "mount-one", SiteState.DONE, null, null, List.of(), null, null, null, Remarks.NONE);
+        LogEntry done =
+                new LogEntry("mount-one", SiteState.DONE, null, null, List.of(), null, null, null, Remarks.NONE);
         Project ticked = Change.apply(pinned, List.of(new Change.Put(Section.LOG, "mount-one", done)));
         assertThat(again.after(ticked).work()).as("named already").isSameAs(again.work());
     }

@@ -10,7 +10,6 @@ import housewright.finding.Source;
 import housewright.finding.Subject;
 import housewright.model.Connector;
 import housewright.model.Equipment;
-import housewright.model.Life;
 import housewright.model.Model;
 import housewright.model.Person;
 import housewright.model.Signal;

@@ -74,7 +74,9 @@ public final class NoWayUp implements Rule {
     /** How high the company itself goes on its steps, in m; as high as one likes where it does not say. */
     private static double ownSteps(Evidence evidence) {
         Practice own = evidence.project().practice();
-        return own == null || own.steps() == null ? Double.MAX_VALUE : own.steps().metres();
+        return own == null || own.steps() == null
+                ? Double.MAX_VALUE
+                : own.steps().metres();
     }
 
     private static List<Overhead.Work> high(List<Overhead.Work> all, double limit) {

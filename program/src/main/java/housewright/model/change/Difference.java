@@ -20,8 +20,7 @@ final class Difference {
         if (!before.about().equals(after.about())) {
             changes.add(new Change.Describe(after.about()));
         }
-        if (!Objects.equals(before.budget(), after.budget())
-                || !Objects.equals(before.practice(), after.practice())) {
+        if (!Objects.equals(before.budget(), after.budget()) || !Objects.equals(before.practice(), after.practice())) {
             changes.add(new Change.Reckon(after.budget(), after.practice()));
         }
         for (Section section : Section.values()) {

@@ -72,8 +72,7 @@ public record PlanPage(
      *
      * @param holds whether the plan that says so can be kept as it is
      */
-    public record EventRow(
-            String id, String when, boolean ready, boolean holds, String likely, List<String> lacks) {}
+    public record EventRow(String id, String when, boolean ready, boolean holds, String likely, List<String> lacks) {}
 
     /** Wishes that cannot hold together, and what would help. */
     public record ClashRow(String what, boolean proved, List<String> wishes, List<String> ways) {

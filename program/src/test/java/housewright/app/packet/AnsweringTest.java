@@ -187,7 +187,9 @@ class AnsweringTest {
         assertThat(new String(album.getFirst(), StandardCharsets.ISO_8859_1)).doesNotContain("GPS", "Exif");
         assertThat(ImageIO.read(new ByteArrayInputStream(album.getFirst())).getWidth())
                 .isEqualTo(8);
-        assertThat(album.getFirst()).as("all of the picture").endsWith(Arrays.copyOfRange(picture, 200, picture.length));
+        assertThat(album.getFirst())
+                .as("all of the picture")
+                .endsWith(Arrays.copyOfRange(picture, 200, picture.length));
         Project after = Change.apply(PROJECT, answering.changes());
         assertThat(after.questions().get("q1").remarks().photo()).containsExactly("photo-1.jpg");
         Answering none = answering(
