@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class ProjectTextTest {
     static LongStream seeds() {
-        return LongStream.rangeClosed(1, 300);
+        return LongStream.rangeClosed(1, 150);
     }
 
     /** The edit reads its result again and throws where that is not the project wanted, so that here is only called. */

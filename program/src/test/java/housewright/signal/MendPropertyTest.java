@@ -22,6 +22,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The cheapest mend against trying every small set of changes, on tiny systems made at random. */
@@ -255,6 +256,7 @@ class MendPropertyTest {
 
     private final Map<String, Integer> seen = new TreeMap<>();
 
+    @Tag("slow")
     @Test
     void noSmallSetOfChangesMendsForLess() {
         for (long seed = 1; seed <= SEEDS; seed++) {

@@ -75,7 +75,11 @@ class WorkPropertiesTest {
             TaskKind.PLAN_NETWORK,
             TaskKind.OWN);
 
-    private record Hall(String name, Project project) {
+    private record Hall(String name, Project project, Study study) {
+        Hall(String name, Project project) {
+            this(name, project, Study.of(project, LIBRARY));
+        }
+
         @Override
         public String toString() {
             return name;
@@ -114,7 +118,14 @@ class WorkPropertiesTest {
         return read("shaken", String.join("\n", lines));
     }
 
+    private static final List<Hall> HALLS = allHalls();
+
+    /** What a study has worked out once is not worked out for each test anew. */
     static List<Hall> halls() {
+        return HALLS;
+    }
+
+    private static List<Hall> allHalls() {
         List<Hall> halls = new ArrayList<>();
         halls.add(new Hall("demo", read("demo", text(DEMO))));
         for (Path folder : List.of(Path.of("../examples"), Path.of("src/test/resources/housewright/halls"))) {
@@ -134,7 +145,7 @@ class WorkPropertiesTest {
     @ParameterizedTest
     @MethodSource("halls")
     void tasksAreInOrderAndWellFormed(Hall hall) {
-        Work work = Study.of(hall.project(), LIBRARY).work();
+        Work work = hall.study().work();
         Set<String> seen = new HashSet<>();
         for (WorkTask task : work.tasks()) {
             assertThat(seen).as(task.id()).containsAll(task.after());
@@ -170,7 +181,7 @@ class WorkPropertiesTest {
     @ParameterizedTest
     @MethodSource("halls")
     void everyNewCableIsPulledMadeOffLabelledAndTested(Hall hall) {
-        Work work = Study.of(hall.project(), LIBRARY).work();
+        Work work = hall.study().work();
         for (Cable cable : hall.project().cables().values()) {
             if (cable.life() != Life.NEW || !CableType.isBought(cable.type())) {
                 continue;
@@ -195,7 +206,7 @@ class WorkPropertiesTest {
     @ParameterizedTest
     @MethodSource("halls")
     void everyProofIsAfterAllThatIsDoneToItsPath(Hall hall) {
-        Study study = Study.of(hall.project(), LIBRARY);
+        Study study = hall.study();
         Work work = study.work();
         Map<String, Set<String>> before = before(work);
         for (FeedProof proof : study.proofs()) {
@@ -247,7 +258,7 @@ class WorkPropertiesTest {
     @MethodSource("halls")
     void noTaskIsAboutWhatDoesNotChange(Hall hall) {
         Set<String> changing = changing(hall.project());
-        for (WorkTask task : Study.of(hall.project(), LIBRARY).work().tasks()) {
+        for (WorkTask task : hall.study().work().tasks()) {
             switch (task.kind()) {
                 case PROVE, ALIGN, LOOK, REHEARSE ->
                     assertThat(task.after()).as(task.id()).isNotEmpty();
@@ -295,7 +306,7 @@ class WorkPropertiesTest {
     @ParameterizedTest
     @MethodSource("halls")
     void equalProjectsGiveEqualTasks(Hall hall) {
-        Work one = Study.of(hall.project(), LIBRARY).work();
+        Work one = hall.study().work();
         Project again = read("again", housewright.file.ProjectWriter.yaml(hall.project()));
         assertThat(again).isEqualTo(hall.project());
         Work other = Study.of(again, LIBRARY).work();
@@ -309,7 +320,7 @@ class WorkPropertiesTest {
     void tasksAfterTicksAndPinsAreThoseOfTheProjectReadAnew(Hall hall) {
         Random random = new Random(hall.name().hashCode());
         Project project = hall.project();
-        Study study = Study.of(project, LIBRARY);
+        Study study = hall.study();
         for (int i = 0; i < 6; i++) {
             List<WorkTask> tasks = study.work().tasks();
             if (tasks.isEmpty()) {
@@ -342,7 +353,7 @@ class WorkPropertiesTest {
     @MethodSource("seeds")
     void idsStayWhenSomethingElseIsEdited(int seed) {
         Random random = new Random(seed);
-        Project before = read("demo", text(DEMO));
+        Project before = HALLS.getFirst().project();
         Project after = edited(before, random);
         Map<String, WorkTask> old = byId(before);
         Map<String, WorkTask> now = byId(after);
