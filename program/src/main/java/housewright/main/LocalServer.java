@@ -27,6 +27,7 @@ import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -60,10 +61,12 @@ final class LocalServer implements Server {
 
     private Start open(Wish wish) throws StoreException, IOException {
         if (wish.demo()) {
+            // read while the store is made: a second saved before the first page is there
+            CompletableFuture<Opening> demo =
+                    CompletableFuture.supplyAsync(() -> files.read(Demo.FILE_NAME, Demo.bytes()));
             Path folder = Files.createTempDirectory("housewright-demo-");
             Projects projects = projects(store(folder.resolve(STORE_FILE)));
-            Opening demo = files.read(Demo.FILE_NAME, Demo.bytes());
-            return serve(projects, wish, null, begin(projects, demo), () -> delete(folder));
+            return serve(projects, wish, null, begin(projects, demo.join()), () -> delete(folder));
         }
         String file = wish.file();
         if (file != null && isStore(file)) {

@@ -13,6 +13,7 @@ import housewright.signal.Cause;
 import housewright.signal.FeedProof;
 import housewright.signal.Hop;
 import housewright.signal.PairProof;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -42,6 +43,8 @@ final class Ending {
     private final Job job;
     private final Supply supply;
     private final Map<String, Set<Draft>> ofFeed = new LinkedHashMap<>();
+    private final Map<String, Set<String>> feedsOver =
+            new HashMap<>(); // those that ought to work, by what they run over
 
     Ending(Job job, Supply supply) {
         this.job = job;
@@ -52,6 +55,10 @@ final class Ending {
         for (FeedProof proof : job.proofsTarget) {
             if (!proof.feed().never()) {
                 ofFeed.put(proof.feed().id(), path(proof));
+                entities(proof)
+                        .forEach(entity -> feedsOver
+                                .computeIfAbsent(entity, each -> new LinkedHashSet<>())
+                                .add(proof.feed().id()));
             }
         }
         for (FeedProof proof : job.proofsTarget) {
@@ -265,10 +272,8 @@ final class Ending {
                 draft.after(each);
             }
         }
-        for (FeedProof proof : job.proofsTarget) {
-            if (!proof.feed().never() && entities(proof).contains("equipment." + thing.id())) {
-                draft.after(job.find(TaskKind.PROVE, proof.feed().id()));
-            }
+        for (String feed : feedsOver.getOrDefault("equipment." + thing.id(), Set.of())) {
+            draft.after(job.find(TaskKind.PROVE, feed));
         }
     }
 
@@ -329,6 +334,11 @@ final class Ending {
 
     private void takeApart() {
         Map<String, Set<String>> power = Supply.today(job);
+        Map<String, List<Draft>> about = new HashMap<>();
+        for (Draft draft : job.drafts.values()) {
+            draft.about.forEach(each ->
+                    about.computeIfAbsent(each, key -> new ArrayList<>()).add(draft));
+        }
         for (FeedProof proof : job.proofsToday) {
             if (proof.feed().never() || !proof.proven()) {
                 continue;
@@ -337,11 +347,11 @@ final class Ending {
             for (String entity : List.copyOf(entities)) {
                 powers(entity, power, entities);
             }
-            for (Draft draft : job.drafts.values()) {
-                if (disturbs(draft, entities)) {
-                    draft.takesApart.add(proof.feed().id());
-                }
-            }
+            entities.stream()
+                    .flatMap(entity -> about.getOrDefault(entity, List.of()).stream())
+                    .distinct()
+                    .filter(draft -> disturbs(draft, entities))
+                    .forEach(draft -> draft.takesApart.add(proof.feed().id()));
         }
     }
 

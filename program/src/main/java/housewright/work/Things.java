@@ -11,15 +11,24 @@ import housewright.model.TaskKind;
 import housewright.model.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Things that come, move or are fitted with something. */
 final class Things {
     private final Job job;
 
+    /** By place, what stands there today. */
+    private final Map<String, List<Equipment>> stands;
+
     Things(Job job) {
         this.job = job;
+        this.stands = job.project.equipment().values().stream()
+                .filter(each -> each.today().at() != null)
+                .collect(Collectors.groupingBy(
+                        each -> String.valueOf(each.today().at())));
     }
 
     void derive() {
@@ -150,9 +159,9 @@ final class Things {
         if (place == null) {
             return first;
         }
-        for (Equipment old : job.project.equipment().values()) {
+        for (Equipment old : stands.getOrDefault(place.id(), List.of())) {
             Draft strike = job.find(TaskKind.STRIKE, old.id());
-            if (strike == null || !place.id().equals(old.today().at())) {
+            if (strike == null) {
                 continue;
             }
             boolean inTheWay = place.rack() != null

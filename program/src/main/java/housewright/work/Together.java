@@ -13,7 +13,6 @@ import housewright.model.Words;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -21,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -73,10 +73,6 @@ final class Together {
 
     private final Job job;
     private final Set<String> named = new HashSet<>();
-    private List<String> ids = List.of();
-    private final Map<String, Integer> index = new HashMap<>();
-    private BitSet[] before = {};
-    private BitSet[] behind = {};
 
     Together(Job job) {
         this.job = job;
@@ -104,14 +100,15 @@ final class Together {
     }
 
     void merge() {
-        if (!order()) {
+        Order order = new Order(job.drafts.values());
+        if (!order.find()) {
             return; // they wait for each other, which is told elsewhere
         }
         Map<String, List<Draft>> rounds = new LinkedHashMap<>();
         Map<String, List<Draft>> walks = new LinkedHashMap<>();
-        Set<String> later = later();
-        for (String id : ids) {
-            Draft draft = Objects.requireNonNull(job.drafts.get(id));
+        Set<String> later = later(order);
+        for (Draft draft : job.drafts.values().stream().sorted(order.inOrder()).toList()) {
+            String id = draft.id;
             String place = placeOf(draft);
             if (ROUNDS.contains(draft.kind) && place != null && !named.contains(id)) {
                 rounds.computeIfAbsent(
@@ -132,16 +129,20 @@ final class Together {
                 rounds.remove(round.getKey());
             }
         }
-        rounds.forEach(this::round);
-        walks.forEach(this::round);
+        Map<String, Draft> made = new LinkedHashMap<>();
+        rounds.forEach((id, all) -> round(id, all, order, made));
+        walks.forEach((id, all) -> round(id, all, order, made));
+        replace(made);
     }
 
-    private void round(String id, List<Draft> all) {
-        if (order()) {
-            List<Draft> members = free(all);
-            if (members.size() > 1 || (named.contains(id) && !members.isEmpty())) {
-                join(id, members);
-            }
+    private void round(String id, List<Draft> all, Order order, Map<String, Draft> made) {
+        if (all.size() == 1 && !named.contains(id)) {
+            return;
+        }
+        List<Draft> members = order.find() ? free(all, order) : List.of();
+        if (members.size() > 1 || (named.contains(id) && !members.isEmpty())) {
+            made.put(id, round(id, members));
+            order.join(members);
         }
     }
 
@@ -166,18 +167,19 @@ final class Together {
     // ---- which go together ----
 
     /** Those after which something of the old has gone. */
-    private Set<String> later() {
-        BitSet apart = new BitSet();
-        job.drafts.values().stream()
-                .filter(each -> !each.takesApart.isEmpty())
-                .forEach(each -> apart.set(Objects.requireNonNull(index.get(each.id))));
-        Set<String> later = new HashSet<>();
-        for (int i = 0; i < before.length; i++) {
-            if (apart.get(i) || before[i].intersects(apart)) {
-                later.add(ids.get(i));
+    private Set<String> later(Order order) {
+        BitSet later = new BitSet();
+        for (Draft each : job.drafts.values()) {
+            if (!each.takesApart.isEmpty()) {
+                int at = order.number(each);
+                later.set(at);
+                later.or(order.behind(at));
             }
         }
-        return later;
+        return job.drafts.values().stream()
+                .filter(each -> later.get(order.number(each)))
+                .map(each -> each.id)
+                .collect(Collectors.toSet());
     }
 
     private String which(Draft draft, String place, boolean later) {
@@ -329,91 +331,37 @@ final class Together {
     }
 
     /** As many of a round as can be done in one go, with nothing between that waits for one and is waited for by another. */
-    private List<Draft> free(List<Draft> all) {
+    private List<Draft> free(List<Draft> all, Order order) {
         BitSet members = new BitSet();
         BitSet first = new BitSet();
         BitSet then = new BitSet();
         List<Draft> free = new ArrayList<>();
-        for (String id : ids) {
-            Draft draft = job.drafts.get(id);
-            if (draft == null || !all.contains(draft)) {
-                continue;
-            }
-            int at = Objects.requireNonNull(index.get(id));
+        for (Draft draft : all.stream().sorted(order.inOrder()).toList()) {
+            int at = order.number(draft);
+            BitSet before = order.before(at);
+            BitSet behind = order.behind(at);
             BitSet between = (BitSet) first.clone();
-            between.or(before[at]);
+            between.or(before);
             BitSet after = (BitSet) then.clone();
-            after.or(behind[at]);
+            after.or(behind);
             between.and(after);
             between.andNot(members);
             between.clear(at);
             if (between.isEmpty()) {
                 members.set(at);
-                first.or(before[at]);
-                then.or(behind[at]);
+                first.or(before);
+                then.or(behind);
                 free.add(draft);
             }
         }
         return free;
     }
 
-    /** Puts the tasks in order and finds what comes before and behind each; false where they wait for each other. */
-    private boolean order() {
-        Map<String, Integer> open = new HashMap<>();
-        Map<String, List<String>> then = new HashMap<>();
-        List<String> order = new ArrayList<>(job.drafts.size());
-        for (Draft draft : job.drafts.values()) {
-            int first = 0;
-            for (String each : draft.after) {
-                if (job.drafts.containsKey(each)) {
-                    first++;
-                    then.computeIfAbsent(each, key -> new ArrayList<>()).add(draft.id);
-                }
-            }
-            open.put(draft.id, first);
-            if (first == 0) {
-                order.add(draft.id);
-            }
-        }
-        for (int i = 0; i < order.size(); i++) {
-            for (String next : then.getOrDefault(order.get(i), List.of())) {
-                if (open.merge(next, -1, Integer::sum) == 0) {
-                    order.add(next);
-                }
-            }
-        }
-        if (order.size() < job.drafts.size()) {
-            return false;
-        }
-        ids = order;
-        index.clear();
-        ids.forEach(id -> index.put(id, index.size()));
-        before = new BitSet[ids.size()];
-        behind = new BitSet[ids.size()];
-        for (int i = 0; i < ids.size(); i++) {
-            before[i] = new BitSet();
-            behind[i] = new BitSet();
-            for (String each : Objects.requireNonNull(job.drafts.get(ids.get(i))).after) {
-                Integer at = index.get(each);
-                if (at != null) {
-                    before[i].set(at);
-                    before[i].or(before[at]);
-                }
-            }
-        }
-        for (int i = ids.size() - 1; i >= 0; i--) {
-            int here = i;
-            before[i].stream().forEach(each -> behind[each].set(here));
-        }
-        return true;
-    }
-
     // ---- one of many ----
 
-    private void join(String id, List<Draft> members) {
+    private Draft round(String id, List<Draft> members) {
         Draft one = members.getFirst();
         Draft round = new Draft(id, one.kind, title(members), why(members));
-        Map<String, Draft> drafts = new LinkedHashMap<>();
         for (Draft each : members) {
             job.joined.put(each.id, id);
             round.does.addAll(each.does);
@@ -439,16 +387,22 @@ final class Together {
             round.assumed.addAll(each.assumed);
             round.parts.add(each.title);
         }
-        members.forEach(each -> round.after.remove(each.id));
+        return round;
+    }
+
+    /** Puts the rounds where the first of their members stood, and lets what waited for a member wait for its round. */
+    private void replace(Map<String, Draft> made) {
+        Map<String, Draft> drafts = new LinkedHashMap<>();
         for (Draft each : job.drafts.values()) {
-            if (members.contains(each)) {
-                drafts.putIfAbsent(id, round);
-                continue;
-            }
-            drafts.put(each.id, each);
-            if (each.after.removeIf(first -> id.equals(job.joined.get(first)))) {
-                each.after.add(id);
-            }
+            Draft round = made.get(job.joined.get(each.id));
+            drafts.putIfAbsent(round == null ? each.id : round.id, round == null ? each : round);
+        }
+        for (Draft each : drafts.values()) {
+            Set<String> rounds = new LinkedHashSet<>();
+            each.after.stream().map(job.joined::get).filter(Objects::nonNull).forEach(rounds::add);
+            each.after.removeIf(job.joined::containsKey);
+            rounds.remove(each.id);
+            made.keySet().stream().filter(rounds::contains).forEach(each.after::add);
         }
         job.drafts.clear();
         job.drafts.putAll(drafts);
