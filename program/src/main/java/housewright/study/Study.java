@@ -48,6 +48,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -340,14 +341,16 @@ public final class Study implements Evidence {
     public Orders orders(Map<String, LocalDate> begins) {
         Work tasks = work();
         Map<String, Need> needs = new HashMap<>();
+        Map<List<String>, Need> known = new HashMap<>(); // of a round of work, all that it needs have the same
+        Function<List<String>, Need> need = using -> known.computeIfAbsent(using, each -> need(tasks, each, begins));
         for (Equipment each : project().equipment().values()) {
             if (each.life() == Life.NEW) {
-                needs.put(each.id(), need(tasks, tasks.using(each.id()), begins));
+                needs.put(each.id(), need.apply(tasks.using(each.id())));
             }
         }
         for (Cable each : project().cables().values()) {
             if (each.life() == Life.NEW) {
-                needs.put(each.id(), need(tasks, tasks.using(each.id()), begins));
+                needs.put(each.id(), need.apply(tasks.using(each.id())));
             }
         }
         for (String hire : project().hires().keySet()) {
@@ -355,7 +358,7 @@ public final class Study implements Evidence {
                     .filter(task -> task.hires().contains(hire))
                     .map(WorkTask::id)
                     .toList();
-            needs.put(hire, need(tasks, using, begins));
+            needs.put(hire, need.apply(using));
         }
         return Orders.of(
                 types, at(Moment.today()).cabling(), at(Moment.target()).cabling(), needs, SiteDays.first(project()));

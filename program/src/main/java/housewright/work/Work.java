@@ -7,6 +7,8 @@ import housewright.model.Types;
 import housewright.signal.FeedProof;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,16 +20,37 @@ import java.util.Set;
 /** The tasks of a project: those that the change from TODAY to TARGET implies, and its own. Immutable. */
 public final class Work {
     private final Map<String, WorkTask> tasks;
-    private final Map<String, List<String>> then = new LinkedHashMap<>();
+    private final Map<String, Integer> place = new HashMap<>();
+    private final Map<String, List<String>> then = new HashMap<>();
+    private final Map<String, List<String>> using = new HashMap<>(); // by the thing or cable that has to come
     private final List<String> notes;
 
     private Work(Map<String, WorkTask> tasks, List<String> notes) {
         this.tasks = tasks;
         this.notes = notes;
-        tasks.values()
-                .forEach(task -> task.after()
-                        .forEach(first -> then.computeIfAbsent(first, each -> new ArrayList<>())
-                                .add(task.id())));
+        for (WorkTask task : tasks.values()) {
+            place.put(task.id(), place.size());
+            task.after().forEach(first -> add(then, first, task));
+            if (waitsForThings(task)) {
+                task.about().stream()
+                        .filter(about -> about.startsWith("equipment.") || about.startsWith("cables."))
+                        .map(about -> about.substring(about.indexOf('.') + 1))
+                        .distinct()
+                        .forEach(item -> add(using, item, task));
+            }
+        }
+    }
+
+    private static void add(Map<String, List<String>> lists, String key, WorkTask task) {
+        lists.computeIfAbsent(key, each -> new ArrayList<>()).add(task.id());
+    }
+
+    private static boolean waitsForThings(WorkTask task) {
+        return switch (task.kind()) {
+            case MOUNT, PULL, TERMINATE, LEADS, CONNECT, ADDRESS, OWN ->
+                !task.deliveries().isEmpty() || !task.unordered().isEmpty();
+            default -> false;
+        };
     }
 
     /**
@@ -165,27 +188,15 @@ public final class Work {
                 }
             }
         }
-        return tasks.keySet().stream()
-                .filter(each -> seen.contains(each) && !start.contains(each))
+        seen.removeAll(start);
+        return seen.stream()
+                .filter(tasks::containsKey)
+                .sorted(Comparator.comparing(place::get))
                 .toList();
     }
 
     /** The tasks that use a thing or cable that has to come first, such as {@code desk}, in order. */
     public List<String> using(String item) {
-        List<String> using = new ArrayList<>();
-        for (WorkTask task : tasks.values()) {
-            boolean about =
-                    task.about().contains("equipment." + item) || task.about().contains("cables." + item);
-            boolean uses = switch (task.kind()) {
-                case MOUNT, PULL, TERMINATE, LEADS, CONNECT, ADDRESS, OWN -> true;
-                default -> false;
-            };
-            if (about
-                    && uses
-                    && (!task.deliveries().isEmpty() || !task.unordered().isEmpty())) {
-                using.add(task.id());
-            }
-        }
-        return using;
+        return Collections.unmodifiableList(using.getOrDefault(item, List.of()));
     }
 }
