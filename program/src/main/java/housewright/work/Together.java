@@ -100,14 +100,14 @@ final class Together {
     }
 
     void merge() {
-        Order order = new Order(job.drafts.values());
-        if (!order.find()) {
+        Waits waits = new Waits(job.drafts.values());
+        if (!waits.find()) {
             return; // they wait for each other, which is told elsewhere
         }
         Map<String, List<Draft>> rounds = new LinkedHashMap<>();
         Map<String, List<Draft>> walks = new LinkedHashMap<>();
-        Set<String> later = later(order);
-        for (Draft draft : job.drafts.values().stream().sorted(order.inOrder()).toList()) {
+        Set<String> later = later(waits);
+        for (Draft draft : job.drafts.values().stream().sorted(waits.inOrder()).toList()) {
             String id = draft.id;
             String place = placeOf(draft);
             if (ROUNDS.contains(draft.kind) && place != null && !named.contains(id)) {
@@ -130,19 +130,19 @@ final class Together {
             }
         }
         Map<String, Draft> made = new LinkedHashMap<>();
-        rounds.forEach((id, all) -> round(id, all, order, made));
-        walks.forEach((id, all) -> round(id, all, order, made));
+        rounds.forEach((id, all) -> round(id, all, waits, made));
+        walks.forEach((id, all) -> round(id, all, waits, made));
         replace(made);
     }
 
-    private void round(String id, List<Draft> all, Order order, Map<String, Draft> made) {
+    private void round(String id, List<Draft> all, Waits waits, Map<String, Draft> made) {
         if (all.size() == 1 && !named.contains(id)) {
             return;
         }
-        List<Draft> members = order.find() ? free(all, order) : List.of();
+        List<Draft> members = waits.find() ? free(all, waits) : List.of();
         if (members.size() > 1 || (named.contains(id) && !members.isEmpty())) {
             made.put(id, round(id, members));
-            order.join(members);
+            waits.join(members);
         }
     }
 
@@ -167,17 +167,17 @@ final class Together {
     // ---- which go together ----
 
     /** Those after which something of the old has gone. */
-    private Set<String> later(Order order) {
+    private Set<String> later(Waits waits) {
         BitSet later = new BitSet();
         for (Draft each : job.drafts.values()) {
             if (!each.takesApart.isEmpty()) {
-                int at = order.number(each);
+                int at = waits.number(each);
                 later.set(at);
-                later.or(order.behind(at));
+                later.or(waits.behind(at));
             }
         }
         return job.drafts.values().stream()
-                .filter(each -> later.get(order.number(each)))
+                .filter(each -> later.get(waits.number(each)))
                 .map(each -> each.id)
                 .collect(Collectors.toSet());
     }
@@ -331,15 +331,15 @@ final class Together {
     }
 
     /** As many of a round as can be done in one go, with nothing between that waits for one and is waited for by another. */
-    private List<Draft> free(List<Draft> all, Order order) {
+    private List<Draft> free(List<Draft> all, Waits waits) {
         BitSet members = new BitSet();
         BitSet first = new BitSet();
         BitSet then = new BitSet();
         List<Draft> free = new ArrayList<>();
-        for (Draft draft : all.stream().sorted(order.inOrder()).toList()) {
-            int at = order.number(draft);
-            BitSet before = order.before(at);
-            BitSet behind = order.behind(at);
+        for (Draft draft : all.stream().sorted(waits.inOrder()).toList()) {
+            int at = waits.number(draft);
+            BitSet before = waits.before(at);
+            BitSet behind = waits.behind(at);
             BitSet between = (BitSet) first.clone();
             between.or(before);
             BitSet after = (BitSet) then.clone();

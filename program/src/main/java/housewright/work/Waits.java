@@ -16,14 +16,14 @@ import java.util.stream.IntStream;
  * What waits for what, by number: tasks in the order in which they are known, of which several can be made one. What comes
  * before or behind one is looked for when it is asked.
  */
-final class Order {
+final class Waits {
     private final Map<String, Integer> numbers = new HashMap<>();
     private final int[] into; // the task that it is now a part of, or itself
     private final int[][] first; // of those that are no part of another, as they were when they were made one
     private int[][] then = {};
     private int[] rank = {};
 
-    Order(Collection<Draft> drafts) {
+    Waits(Collection<Draft> drafts) {
         drafts.forEach(each -> numbers.put(each.id, numbers.size()));
         into = IntStream.range(0, drafts.size()).toArray();
         first = drafts.stream()
