@@ -1,6 +1,7 @@
 package housewright.app;
 
 import housewright.model.About;
+import housewright.model.Feed;
 import housewright.signal.FeedProof;
 import housewright.signal.FeedState;
 import housewright.signal.Mend;
@@ -8,11 +9,47 @@ import housewright.signal.Moment;
 import housewright.signal.PairProof;
 import housewright.signal.Stop;
 import housewright.study.Study;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What a proof and a mend say to people. */
 public final class FeedWords {
     private FeedWords() {}
+
+    /** Whether a feed is proven, as one sentence. */
+    public static String answer(FeedProof proof, Moment moment) {
+        Feed feed = proof.feed();
+        if (proof.pairs().isEmpty()) {
+            String missing = feed.from().isEmpty() ? "where it begins" : "where it must arrive";
+            return feed.id() + " does not say yet " + missing + ", so there is nothing to prove.";
+        }
+        if (!proof.proven()) {
+            return trouble(proof) + ".";
+        }
+        if (feed.never()) {
+            return feed.id() + " holds " + moment.inWords() + ": nothing arrives where it must not.";
+        }
+        String within =
+                feed.within() == null ? "" : ", within the " + feed.within().text() + " that it is allowed";
+        return feed.id() + " is proven " + moment.inWords() + within + ".";
+    }
+
+    /** The pairs, those together that stop at one place for one reason. */
+    public static Collection<List<PairProof>> alike(FeedProof proof) {
+        Map<List<Object>, List<PairProof>> groups = new LinkedHashMap<>();
+        for (PairProof pair : proof.pairs()) {
+            Stop stop = pair.stop();
+            boolean stops = stop != null && pair.hops().isEmpty();
+            groups.computeIfAbsent(
+                            stops ? List.of(pair.from(), stop) : List.of(pair.from(), pair.to()),
+                            same -> new ArrayList<>())
+                    .add(pair);
+        }
+        return groups.values();
+    }
 
     /** What is wrong with a feed that is not proven, without a full stop. */
     public static String trouble(FeedProof proof) {

@@ -2,14 +2,12 @@ package housewright.cli;
 
 import housewright.app.FeedWords;
 import housewright.app.Figures;
-import housewright.model.Feed;
 import housewright.signal.FeedProof;
 import housewright.signal.Hop;
 import housewright.signal.LevelAt;
 import housewright.signal.Mend;
 import housewright.signal.OtherPath;
 import housewright.signal.PairProof;
-import housewright.signal.Stop;
 import housewright.study.Study;
 import housewright.unit.Gain;
 import housewright.unit.Level;
@@ -38,7 +36,7 @@ final class TraceText {
     }
 
     Page write() {
-        page.hanging(FeedText.ink(proof.state()), FeedText.mark(proof.state()), answer());
+        page.hanging(FeedText.ink(proof.state()), FeedText.mark(proof.state()), FeedWords.answer(proof, study.moment()));
         if (proof.feed().remarks().note() != null) {
             page.hanging("  ", proof.feed().remarks().note());
         }
@@ -51,24 +49,6 @@ final class TraceText {
             mends();
         }
         return page;
-    }
-
-    private String answer() {
-        Feed feed = proof.feed();
-        String when = study.moment().inWords();
-        if (proof.pairs().isEmpty()) {
-            String missing = feed.from().isEmpty() ? "where it begins" : "where it must arrive";
-            return feed.id() + " does not say yet " + missing + ", so there is nothing to trace.";
-        }
-        if (!proof.proven()) {
-            return FeedWords.trouble(proof) + ".";
-        }
-        if (feed.never()) {
-            return feed.id() + " holds " + when + ": nothing arrives where it must not.";
-        }
-        String within =
-                feed.within() == null ? "" : ", within the " + feed.within().text() + " that it is allowed";
-        return feed.id() + " is proven " + when + within + ".";
     }
 
     /** What is kept out, from each source. */
@@ -87,18 +67,8 @@ final class TraceText {
         }
     }
 
-    /** Pairs that stop at one place for one reason are told once. */
     private void pairs() {
-        Map<List<Object>, List<PairProof>> groups = new LinkedHashMap<>();
-        for (PairProof pair : proof.pairs()) {
-            Stop stop = pair.stop();
-            boolean stops = stop != null && pair.hops().isEmpty();
-            groups.computeIfAbsent(
-                            stops ? List.of(pair.from(), stop) : List.of(pair.from(), pair.to()),
-                            same -> new ArrayList<>())
-                    .add(pair);
-        }
-        for (List<PairProof> group : groups.values()) {
+        for (List<PairProof> group : FeedWords.alike(proof)) {
             String to = String.join(
                     ", ", group.stream().map(pair -> pair.to().toString()).toList());
             page.blank();

@@ -15,7 +15,6 @@ import housewright.signal.Mend;
 import housewright.signal.Moment;
 import housewright.signal.OtherPath;
 import housewright.signal.PairProof;
-import housewright.signal.Stop;
 import housewright.study.Study;
 import housewright.unit.Gain;
 import housewright.unit.Level;
@@ -143,7 +142,7 @@ public record FeedPage(
                 feed.id(),
                 FeedsPage.state(proof),
                 FeedsPage.word(study, proof),
-                answer(study, proof),
+                FeedWords.answer(proof, study.moment()),
                 feed.remarks().note(),
                 study.findExemption(proof).map(Exempted::by).map(by -> by.why()).orElse(null),
                 held ? List.of() : ways(study, proof),
@@ -153,24 +152,6 @@ public record FeedPage(
                 taken(proof),
                 List.copyOf(lacking),
                 findings(study, feed, links));
-    }
-
-    private static String answer(Study study, FeedProof proof) {
-        Feed feed = proof.feed();
-        String when = study.moment().inWords();
-        if (proof.pairs().isEmpty()) {
-            String missing = feed.from().isEmpty() ? "where it begins" : "where it must arrive";
-            return feed.id() + " does not say yet " + missing + ", so there is nothing to prove.";
-        }
-        if (!proof.proven()) {
-            return FeedWords.trouble(proof) + ".";
-        }
-        if (feed.never()) {
-            return feed.id() + " holds " + when + ": nothing arrives where it must not.";
-        }
-        String within =
-                feed.within() == null ? "" : ", within the " + feed.within().text() + " that it is allowed";
-        return feed.id() + " is proven " + when + within + ".";
     }
 
     private static List<String> kept(FeedProof proof) {
@@ -194,19 +175,9 @@ public record FeedPage(
         return List.copyOf(taken);
     }
 
-    /** Pairs that stop at one place for one reason are told once. */
     private static List<Way> ways(Study study, FeedProof proof) {
-        Map<List<Object>, List<PairProof>> groups = new LinkedHashMap<>();
-        for (PairProof pair : proof.pairs()) {
-            Stop stop = pair.stop();
-            boolean stops = stop != null && pair.hops().isEmpty();
-            groups.computeIfAbsent(
-                            stops ? List.of(pair.from(), stop) : List.of(pair.from(), pair.to()),
-                            same -> new ArrayList<>())
-                    .add(pair);
-        }
         List<Way> ways = new ArrayList<>();
-        for (List<PairProof> group : groups.values()) {
+        for (List<PairProof> group : FeedWords.alike(proof)) {
             PairProof first = group.getFirst();
             String to = FeedsPage.ids(
                     group.stream().map(pair -> pair.to().toString()).toList());
