@@ -6,10 +6,15 @@ import org.jspecify.annotations.Nullable;
 /** A result that is worked out when first asked for, by one thread, and kept. */
 final class Once<T> {
     private @Nullable Supplier<T> work;
-    private @Nullable T result;
+    private volatile @Nullable T result;
 
     Once(Supplier<T> work) {
         this.work = work;
+    }
+
+    /** Whether it need not be worked out any more. */
+    boolean isKnown() {
+        return result != null;
     }
 
     synchronized T get() {

@@ -279,6 +279,11 @@ public final class Study implements Evidence {
         return moment.equals(Moment.target()) ? work.get() : at(Moment.target()).work();
     }
 
+    /** Whether {@link #orders()} are at hand: they rest on all of the work, which takes long to find. */
+    public boolean knowsOrders() {
+        return at(Moment.target()).orders.isKnown();
+    }
+
     /**
      * What is bought and hired, whatever moment this is; wanted when the accepted plan begins what uses it, or on the first
      * day on site where none does.

@@ -6,6 +6,7 @@ import housewright.app.ProjectStore;
 import housewright.app.ProjectStore.Revision;
 import housewright.app.StoreException;
 import housewright.web.page.OverviewPage;
+import housewright.web.view.JtefactsGenerated;
 import housewright.web.view.JteoverviewGenerated;
 import java.util.List;
 
@@ -16,6 +17,7 @@ final class OverviewPages {
     static List<Route> routes() {
         return List.of(
                 Route.page("/p/{project}", Need.LOOK, OverviewPages::show),
+                Route.page("/p/{project}/facts", Need.LOOK, OverviewPages::facts),
                 Route.change("/p/{project}/seen", Need.LOOK, OverviewPages::seen));
     }
 
@@ -48,6 +50,20 @@ final class OverviewPages {
                 Page.OVERVIEW,
                 "Overview",
                 (output, frame) -> JteoverviewGenerated.render(output, null, frame, page));
+    }
+
+    /** The figures with those that take long to work out. */
+    private static void facts(Visit visit) throws StoreException {
+        OpenProject job = visit.job();
+        Now now = job.now();
+        List<OverviewPage.Fact> facts = OverviewPage.facts(
+                now,
+                visit.common.standings().knownLikelihood(visit, job, now),
+                Visit.home(job),
+                visit.common.projects().clock().instant(),
+                visit.common.zone(),
+                true);
+        Visit.write(visit.ctx, output -> JtefactsGenerated.render(output, null, facts, null));
     }
 
     private static void seen(Visit visit) throws StoreException {

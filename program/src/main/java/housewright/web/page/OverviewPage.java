@@ -33,6 +33,7 @@ import org.jspecify.annotations.Nullable;
  * @param answer in a sentence
  * @param under what the title line leaves out: stage, and the hall as it is today
  * @param facts figures, each leading to its page
+ * @param whole whether those are there that take long to work out
  * @param seenUpTo the revision that the person looked at last; 0 where never
  * @param news steps since, newest first
  * @param more how many steps since are not among them
@@ -43,6 +44,7 @@ public record OverviewPage(
         String answer,
         String under,
         List<Fact> facts,
+        boolean whole,
         long seenUpTo,
         List<Step> news,
         long more,
@@ -86,16 +88,6 @@ public record OverviewPage(
             Instant at,
             ZoneId zone) {
         Study study = now.study();
-        Project project = now.project();
-        LocalDate today = LocalDate.ofInstant(at, zone);
-        List<Fact> facts = new ArrayList<>();
-        feeds(study, href, facts);
-        findings(study, href, facts);
-        questions(project, href, today, facts);
-        orders(study, href, today, facts);
-        plan(study, chances, href, facts);
-        days(project, LocalDateTime.ofInstant(at, zone), facts);
-        figures(study, href, facts);
         List<Step> news = since.stream()
                 .limit(MOST_NEWS)
                 .map(each -> step(each, href, at, zone))
@@ -103,12 +95,34 @@ public record OverviewPage(
         return new OverviewPage(
                 study.verdict().sentence() + ".",
                 under(study),
-                facts,
+                facts(now, chances, href, at, zone, false),
+                study.knowsOrders(),
                 seen,
                 news,
                 since.size() - news.size(),
                 file,
-                project.feeds().isEmpty());
+                now.project().feeds().isEmpty());
+    }
+
+    /** @param whole whether to work out what takes long, too; else it is left out where it is not at hand */
+    public static List<Fact> facts(
+            Now now, List<Chance> chances, String href, Instant at, ZoneId zone, boolean whole) {
+        Study study = now.study();
+        Project project = now.project();
+        LocalDate today = LocalDate.ofInstant(at, zone);
+        List<Fact> facts = new ArrayList<>();
+        feeds(study, href, facts);
+        findings(study, href, facts);
+        questions(project, href, today, facts);
+        if (whole || study.knowsOrders()) {
+            orders(study, href, today, facts);
+        } else {
+            facts.add(new Fact("…", "what is to be ordered is being worked out", href + "/orders"));
+        }
+        plan(study, chances, href, facts);
+        days(project, LocalDateTime.ofInstant(at, zone), facts);
+        figures(study, href, facts);
+        return facts;
     }
 
     static Step step(Revision revision, String href, Instant at, ZoneId zone) {
