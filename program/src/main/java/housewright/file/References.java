@@ -31,6 +31,8 @@ import org.jspecify.annotations.Nullable;
 /** Holds everything that names something else against what it names. */
 final class References {
     private static final int MOST_SHOWN = 8;
+    private static final String TASK =
+            "a task of this project: one of its own (tasks), or a kind of work and what it is about (mount-desk)";
 
     private final Project project;
     private final Types types;
@@ -339,9 +341,21 @@ final class References {
                 && (section == null
                         || exists(section, named.about())
                         || named.where(this::exists).isPresent());
-        if (!workedOut) {
-            known("tasks", id, path);
+        if (!workedOut && !exists("tasks", id)) {
+            add(List.of(path), Shown.quoted(id), TASK, id, errors.isFull() ? List.of() : tasksLike(named));
         }
+    }
+
+    /** What was probably meant: what the kind of work could be about, or with a kind misspelt, all kinds. */
+    private Collection<String> tasksLike(TaskKind.@Nullable Named named) {
+        List<String> like = new ArrayList<>(ids("tasks"));
+        for (TaskKind kind : named == null ? List.of(TaskKind.values()) : List.of(named.kind())) {
+            if (kind.section() != null) {
+                ids(kind.section()).forEach(about -> like.add(kind.id(about)));
+                ids("places").forEach(place -> like.add(kind.idAt(place, "")));
+            }
+        }
+        return like;
     }
 
     private void practice() {

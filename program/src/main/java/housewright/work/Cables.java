@@ -57,14 +57,14 @@ final class Cables {
                 pull(cable, lead, isNew);
             }
             List<Plug> ends = madeOff(cable, lead, isNew);
-            List<Plug> up = ends.stream().filter(this::isUp).toList();
+            List<Plug> up = ends.stream().filter(this::needsAWayUp).toList();
             boolean both = up.isEmpty() || up.size() == ends.size();
             if (!ends.isEmpty()) {
                 terminate(
                         cable,
                         TaskKind.TERMINATE.id(cable.id()),
                         lead,
-                        both ? ends : ends.stream().filter(each -> !isUp(each)).toList());
+                        both ? ends : ends.stream().filter(each -> !needsAWayUp(each)).toList());
             }
             if (!both) {
                 terminate(cable, TaskKind.idUp(cable.id()), lead, up);
@@ -228,8 +228,17 @@ final class Cables {
 
     /** Whether it takes more than steps to get there. */
     private boolean isUp(Plug plug) {
-        Double height = plug.equipment() == null ? null : job.height(job.place(job.placeOf(plug.equipment())));
+        Double height = height(plug);
         return height != null && height > job.steps();
+    }
+
+    private boolean needsAWayUp(Plug plug) {
+        Double height = height(plug);
+        return height != null && (height > job.steps() || (height > job.reach() && job.hasTower()));
+    }
+
+    private @Nullable Double height(Plug plug) {
+        return plug.equipment() == null ? null : job.height(job.place(job.placeOf(plug.equipment())));
     }
 
     private void terminate(Cable cable, String id, Lead lead, List<Plug> ends) {
@@ -360,6 +369,11 @@ final class Cables {
                 .filter(plug -> left.contains(plug.socket()) || taken.contains(plug.socket()))
                 .filter(Goes::isWiredIn)
                 .forEach(plug -> Goes.disconnect(draft));
+        Stream.ofNullable(was)
+                .flatMap(each -> each.joints().stream())
+                .flatMap(joint -> joint.plugs().stream())
+                .filter(plug -> left.contains(plug.socket()) && plug.equipment() != null)
+                .forEach(plug -> draft.after(job.find(TaskKind.COPY, Objects.requireNonNull(plug.equipment()).id())));
         job.takes(draft, "replug", ends);
         job.takes(draft, "label-end", 2);
         for (Joint joint : lead.joints()) {

@@ -71,6 +71,9 @@ final class Goes {
                     if (plug.equipment() != null && plug.equipment().at() != null) {
                         job.at(draft, plug.equipment().at());
                     }
+                    if (plug.equipment() != null) { // noted as plugged, and copied while it still runs
+                        draft.after(job.find(TaskKind.COPY, plug.equipment().id()));
+                    }
                     if (isWiredIn(plug)) {
                         disconnect(draft);
                     } else if (plug.port() != null && plug.port().signal() == Signal.MAINS) {

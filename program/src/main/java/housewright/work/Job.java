@@ -50,7 +50,7 @@ final class Job {
 
     /** Work for which nobody can hold on to the steps. */
     private static final Set<TaskKind> BOTH_HANDS =
-            EnumSet.of(TaskKind.MOUNT, TaskKind.MOVE, TaskKind.STRIKE, TaskKind.SECURE);
+            EnumSet.of(TaskKind.MOUNT, TaskKind.MOVE, TaskKind.STRIKE, TaskKind.SECURE, TaskKind.TERMINATE);
 
     final Types types;
     final Project project;
@@ -202,6 +202,10 @@ final class Job {
         return practice.steps() == null ? STEPS_M : practice.steps().metres();
     }
 
+    boolean hasTower() {
+        return tower != null;
+    }
+
     boolean isHeavy(@Nullable Model model) {
         double limit = practice.heavy() == null ? HEAVY_KG : practice.heavy().kilograms();
         return model != null && model.weight() != null && model.weight().kilograms() > limit;
@@ -254,9 +258,11 @@ final class Job {
         if (height <= steps()) {
             Hire platform = tower;
             if (platform != null && BOTH_HANDS.contains(draft.kind)) {
+                draft.crew = Math.max(draft.crew, 2);
                 hire(draft, platform);
             } else {
-                draft.cautions.add("From steps on firm ground, never from the top step; local rules decide.");
+                draft.cautions.add(
+                        "From steps on firm ground, never from the top step, with somebody within call; local rules decide.");
             }
             return;
         }

@@ -49,6 +49,8 @@ class PlanInFileTest {
                 "10:10, people: [visitor]|10:10, people: [visiter]|plan.times.pull-C001.people|visitor",
                 "hires: [lift]}|hires: [lyft]}|plan.times.mount-desk.hires|lift",
                 "move-media: {from|mov-media: {from|plan.pins.mov-media|move-media",
+                "  pull-C001: {state|  pul-C001: {state|log.pul-C001|pull-C001",
+                "  pull-C001: {state|  mount-dsek: {state|log.mount-dsek|mount-desk",
                 "o1: {state: late|o2: {state: late|log.o2|",
                 "state: done|state: finished|log.pull-C001.state|done",
                 "state: late, until: 2027-02-17 12:00, why|state: late, why|log.o1|until",

@@ -156,6 +156,45 @@ class WorkTest {
     }
 
     @Test
+    void anEndUpThereIsMadeOffByTwoFromTheTowerAndTheOtherByOneFromTheFloor() {
+        String run = """
+                equipment:
+                  cam:  {model: camera-ptz-12x, at: wall, life: new, secondary: fitted}
+                  net:  {model: switch-8-poe, at: rack, life: new}
+                cables: {C1: {type: cat6, from: net.port-1, to: cam.net, via: [low], terminated: site, life: new}}
+                """;
+        Work work = work(run + "hires: {tower: {kind: access-tower, skill: work-at-height}}\n");
+        WorkTask up = task(work, "terminate-C1-up");
+        assertThat(up.hires()).containsExactly("tower");
+        assertThat(up.skills()).contains("work-at-height");
+        assertThat(up.crew()).isEqualTo(2);
+        WorkTask down = task(work, "terminate-C1");
+        assertThat(down.hires()).isEmpty();
+        assertThat(down.crew()).isEqualTo(1);
+        WorkTask steps = task(work(run), "terminate-C1");
+        assertThat(steps.hires()).isEmpty();
+        assertThat(steps.cautions()).anyMatch(each -> each.contains("with somebody within call"));
+    }
+
+    @Test
+    void whatADeviceHoldsIsCopiedBeforeAnyOfItsCablesIsPulledOut() {
+        Work work = work("""
+                equipment:
+                  mic: {model: mic-dynamic-vocal, at: desk}
+                  di:  {model: mic-dynamic-vocal, at: desk}
+                  old: {model: analog-16, at: desk, life: strike}
+                  new: {model: desk-digital-16-stage-a, at: desk, life: new}
+                cables:
+                  O1: {type: mic-cable, from: di.out, to: old.mic-2, length: 5 m, life: strike}
+                  C1: {type: mic-cable, from: mic.out, to: new.mic-1, length: 5 m, was: {to: old.mic-1}}
+                """);
+        assertThat(task(work, "take-out-O1").after()).contains("copy-old");
+        List<String> order = ids(work);
+        assertThat(order.indexOf("copy-old")).isLessThan(order.indexOf("replug-C1"));
+        assertThat(work.downstream(List.of("copy-old"))).contains("replug-C1");
+    }
+
+    @Test
     void whatNobodyHasSaidIsTakenForGrantedAloud() {
         Work work = work("""
                 equipment:
@@ -190,7 +229,8 @@ class WorkTest {
                 tasks: {mount-new: {}}
                 """);
         assertThat(task(work, "copy-old").title()).startsWith("Save the settings");
-        assertThat(task(work, "strike-old").after()).containsExactly("copy-old", "take-out-O1");
+        assertThat(task(work, "take-out-O1").after()).containsExactly("copy-old");
+        assertThat(task(work, "strike-old").after()).containsExactly("take-out-O1");
         assertThat(task(work, "mount-new").after()).containsExactly("strike-old");
         assertThat(task(work, "mount-else").after()).isEmpty();
         assertThat(task(work, "take-out-O1").mayWait()).isFalse();
