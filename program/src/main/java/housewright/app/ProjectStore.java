@@ -175,6 +175,20 @@ public interface ProjectStore extends Closeable {
     /** What was last printed of all papers, by paper and sheet. */
     List<Printed> listPrinted(String project) throws StoreException;
 
+    /**
+     * What somebody prints a project's papers on.
+     *
+     * @param size word for the paper
+     * @param labels name or measurements of the label stock
+     */
+    record Stationery(String size, String labels) {}
+
+    /** Keeps what this person prints on, in place of what was kept before. */
+    void keepStationery(String project, String person, Stationery stationery) throws StoreException;
+
+    /** What this person chose last; empty where nothing was. */
+    Optional<Stationery> findStationery(String project, String person) throws StoreException;
+
     /** A link by which somebody else on the local network may come in. */
     record ShareLink(String id, String secretHash, Role role, String person, Instant madeAt, boolean revoked) {}
 

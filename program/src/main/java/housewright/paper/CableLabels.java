@@ -36,6 +36,11 @@ final class CableLabels implements Paper {
     }
 
     @Override
+    public boolean isOnLabels() {
+        return true;
+    }
+
+    @Override
     public List<Sheet> sheets(Study study, PaperOptions options) {
         List<LabelPages.Said> all = new ArrayList<>();
         for (Lead lead : study.cabling().leads()) {

@@ -32,6 +32,11 @@ final class EquipmentLabels implements Paper {
     }
 
     @Override
+    public boolean isOnLabels() {
+        return true;
+    }
+
+    @Override
     public List<Sheet> sheets(Study study, PaperOptions options) {
         List<LabelPages.Said> all = new ArrayList<>();
         for (Present thing : study.supplies().things().values()) {

@@ -21,13 +21,13 @@ final class LabelSheets {
         }
         first.add(new Block.Text(
                 labels.site().isEmpty()
-                        ? "The codes say the name of the thing. With the address of the project's pages (--site) they open them."
+                        ? "The codes say the name of the thing. Told the address of the project's pages, they open them."
                         : "The codes open the page of the thing at " + labels.site() + "."));
         first.add(new Block.Text("Print at 100 %, not fitted to the page"
                 + (labels.stock().isTape()
                         ? "."
                         : "; first the page with the outlines, on plain paper. Measurements of usual sheets are from memory:"
-                                + " measure yours, and give its own where it differs (--labels).")));
+                                + " measure yours, and give its own where it differs.")));
         pages.leftOut().forEach(text -> first.add(new Block.Text("Left out: " + text + ".")));
         return List.of(
                 Sheet.upright(paper.id() + "-how", paper.title() + ": how to print them", paper.recipient(), first),

@@ -16,6 +16,11 @@ public interface Paper {
     /** The question that it answers. */
     String question();
 
+    /** Whether it is printed on labels, and not on paper to be bound. */
+    default boolean isOnLabels() {
+        return false;
+    }
+
     /** Its sheets in order; none where the project has nothing to put on them. */
     List<Sheet> sheets(Study study, PaperOptions options);
 }

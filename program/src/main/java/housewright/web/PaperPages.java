@@ -3,13 +3,16 @@ package housewright.web;
 import housewright.app.Now;
 import housewright.app.OpenProject;
 import housewright.app.ProjectStore.Printed;
+import housewright.app.ProjectStore.Stationery;
 import housewright.app.StoreException;
+import housewright.app.paper.Earlier;
 import housewright.app.paper.Inventory;
 import housewright.app.paper.Issue;
 import housewright.paper.LabelStock;
 import housewright.paper.PageSize;
 import housewright.paper.Paper;
 import housewright.paper.Papers;
+import housewright.study.Study;
 import housewright.web.page.PapersPage;
 import housewright.web.view.JtepaperlistGenerated;
 import housewright.web.view.JtepapersGenerated;
@@ -18,9 +21,14 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -45,6 +53,7 @@ final class PaperPages {
                 Route.page(AT, Need.LOOK, PaperPages::show),
                 Route.page("/p/{project}/paper-list", Need.LOOK, PaperPages::list),
                 Route.page("/p/{project}/binder", Need.LOOK, PaperPages::binder),
+                Route.page("/p/{project}/binder/pdf", Need.LOOK, PaperPages::book),
                 Route.page(ONE, Need.LOOK, PaperPages::open),
                 Route.page(ONE + "/pdf", Need.LOOK, PaperPages::download),
                 Route.page(ONE + "/xlsx", Need.LOOK, PaperPages::workbook),
@@ -89,9 +98,36 @@ final class PaperPages {
         }
 
         /** What was chosen here before, or what is usual. */
-        PaperChoice choice() {
+        PaperChoice choice() throws StoreException {
             PaperChoice chosen = visit.session.paper(job.id());
-            return chosen == null ? PaperChoice.usual(PageSize.of(now.project()), site()) : chosen;
+            return chosen == null ? before().orElse(PaperChoice.usual(PageSize.of(now.project()), site())) : chosen;
+        }
+
+        /** What this person chose before the server was started again. */
+        private Optional<PaperChoice> before() throws StoreException {
+            try {
+                return visit.common
+                        .projects()
+                        .store()
+                        .findStationery(job.id(), visit.session.person)
+                        .map(kept -> PaperChoice.of(kept.size(), kept.labels(), "1", site()));
+            } catch (IllegalArgumentException e) {
+                return Optional.empty(); // kept by a Housewright that knew other labels
+            }
+        }
+
+        /** Keeps the paper and the labels; where a sheet is begun, and the address, are of this time only. */
+        void choose(PaperChoice choice) throws StoreException {
+            visit.session.choose(job.id(), choice);
+            if (!visit.common.projects().store().isReadOnly()) {
+                visit.common
+                        .projects()
+                        .store()
+                        .keepStationery(
+                                job.id(),
+                                visit.session.person,
+                                new Stationery(choice.size().word(), choice.labels()));
+            }
         }
 
         /** Where a phone finds the project; empty where none can come in. */
@@ -114,15 +150,60 @@ final class PaperPages {
                     choice.size(),
                     choice.labelling(),
                     Long.toString(now.revision()),
-                    LocalDate.ofInstant(at, zone()));
+                    LocalDate.ofInstant(at, zone()),
+                    earlier());
+        }
+
+        /** The revisions from which sheets were last printed that say something else by now, by sheet. */
+        private Map<String, Long> outOfDate() throws StoreException {
+            Map<String, String> contents = inventory().parts().stream()
+                    .flatMap(part -> part.sheets().stream())
+                    .collect(Collectors.toMap(Inventory.Mark::id, Inventory.Mark::content));
+            Map<String, Long> revisions = new TreeMap<>();
+            for (Printed each : printed()) {
+                String content = contents.get(each.sheet());
+                if (content != null && !content.equals(each.content())) {
+                    revisions.put(each.sheet(), each.revision());
+                }
+            }
+            return revisions;
+        }
+
+        private Earlier earlier() throws StoreException {
+            Map<Long, Supplier<@Nullable Study>> studies = new HashMap<>();
+            Map<String, Supplier<@Nullable Study>> bySheet = new HashMap<>();
+            outOfDate().forEach((sheet, revision) ->
+                    bySheet.put(sheet, studies.computeIfAbsent(revision, each -> once(() -> studyAt(each)))));
+            return Earlier.of(bySheet);
+        }
+
+        private @Nullable Study studyAt(long revision) {
+            try {
+                return job.findAt(revision).map(Now::study).orElse(null);
+            } catch (StoreException e) {
+                throw new IllegalStateException(e);
+            }
+        }
+
+        /** Works it out when it is first asked for, for several threads. */
+        private static Supplier<@Nullable Study> once(Supplier<@Nullable Study> work) {
+            FutureTask<@Nullable Study> task = new FutureTask<>(work::get);
+            return () -> {
+                task.run();
+                try {
+                    return task.get();
+                } catch (ExecutionException | InterruptedException e) {
+                    throw new IllegalStateException(e);
+                }
+            };
         }
 
         List<Printed> printed() throws StoreException {
             return visit.common.projects().store().listPrinted(job.id());
         }
 
-        byte[] make(String what, Supplier<byte[]> work) {
-            return press().make(job.id(), now.revision() + " " + choice() + " " + what, work);
+        byte[] make(String what, Supplier<byte[]> work) throws StoreException {
+            return press().make(job.id(), now.revision() + " " + choice() + " " + outOfDate() + " " + what, work);
         }
 
         void send(byte[] content, String name, String type) {
@@ -158,7 +239,7 @@ final class PaperPages {
     }
 
     /** Keeps what the address chooses to print on; what is wrong with it, in words. */
-    private static String choose(Asked asked) {
+    private static String choose(Asked asked) throws StoreException {
         Function<String, String> said = name -> {
             String text = asked.visit.ctx.queryParam(name);
             return text == null ? "" : text.strip();
@@ -174,13 +255,11 @@ final class PaperPages {
             if (usual || labels.isEmpty()) { // what is usual for one paper does not go with the other
                 labels = PaperChoice.usualLabels(said.apply("size"));
             }
-            asked.visit.session.choose(
-                    asked.job.id(),
-                    PaperChoice.of(
-                            said.apply("size"),
-                            labels,
-                            said.apply("first").isEmpty() ? "1" : said.apply("first"),
-                            said.apply("site")));
+            asked.choose(PaperChoice.of(
+                    said.apply("size"),
+                    labels,
+                    said.apply("first").isEmpty() ? "1" : said.apply("first"),
+                    said.apply("site")));
             return "";
         } catch (IllegalArgumentException e) {
             return e.getMessage() + ".";
@@ -259,8 +338,18 @@ final class PaperPages {
 
     private static void binder(Visit visit) throws StoreException {
         Asked asked = Asked.of(visit);
+        asked.send(binder(asked), "revision-" + asked.now.revision() + ".zip", "application/zip");
+    }
+
+    private static byte[] binder(Asked asked) throws StoreException {
         Issue issue = asked.issue();
-        asked.send(asked.make("binder", issue::binder), "revision-" + asked.now.revision() + ".zip", "application/zip");
+        return asked.make("binder", issue::binder);
+    }
+
+    /** Out of the ZIP, so that whoever wants both waits once. */
+    private static void book(Visit visit) throws StoreException {
+        Asked asked = Asked.of(visit);
+        asked.send(Issue.book(binder(asked)), "revision-" + asked.now.revision() + ".pdf", "application/pdf");
     }
 
     /** The PDF, and that it is printed is written down: all of it, or what is out of date. */

@@ -10,6 +10,7 @@ import housewright.app.ProjectStore.Entrance;
 import housewright.app.ProjectStore.Kept;
 import housewright.app.ProjectStore.NewRevision;
 import housewright.app.ProjectStore.Printed;
+import housewright.app.ProjectStore.Stationery;
 import housewright.app.ProjectStore.Revision;
 import housewright.app.ProjectStore.Saved;
 import housewright.app.ProjectStore.ShareLink;
@@ -354,6 +355,23 @@ public abstract class ProjectStoreContract {
                 .hasSize(3);
         assertThat(store.listSteps(kept.id(), 2)).containsExactly(all.getLast());
         assertThat(store.listSteps(kept.id(), 3)).isEmpty();
+    }
+
+    @Test
+    void whatIsPrintedOnIsKeptForEachPersonAndProject() throws StoreException {
+        Kept kept = project(store, "Hall", 1);
+        Kept other = project(store, "Chapel", 1);
+        store.keepStationery(kept.id(), "Ines", new Stationery("a4", "a4-44"));
+        store.keepStationery(kept.id(), "Tom", new Stationery("letter", "letter-30"));
+        store.keepStationery(kept.id(), "Ines", new Stationery("a4", "tape-12"));
+        reopen();
+        assertThat(store.findStationery(kept.id(), "Ines")).hasValue(new Stationery("a4", "tape-12"));
+        assertThat(store.findStationery(kept.id(), "Tom")).hasValue(new Stationery("letter", "letter-30"));
+        assertThat(store.findStationery(other.id(), "Ines")).isEmpty();
+        store.remove(kept.id(), START);
+        Kept again = project(store, "Hall", 1);
+        assertThat(again.id()).isEqualTo(kept.id());
+        assertThat(store.findStationery(again.id(), "Ines")).isEmpty();
     }
 
     @Test

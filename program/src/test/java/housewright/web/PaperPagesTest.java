@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import housewright.app.Author;
 import housewright.app.Role;
+import housewright.model.Cable;
 import housewright.model.change.Change;
 import housewright.model.change.Section;
+import housewright.unit.Length;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.http.HttpResponse;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +22,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** The papers as the app gives them out, on the example of a refit in one day. */
 class PaperPagesTest {
@@ -92,6 +96,64 @@ class PaperPagesTest {
     }
 
     @Test
+    void whatChangedSinceItWasPrintedHasABarInTheMargin() throws IOException {
+        try (Hall own = Hall.planned()) {
+            Visitor lead = Visitor.of(own, Role.LEAD);
+            String papers = "/p/" + own.job().id() + "/papers";
+            lead.bytes(lead.form(papers + "/cable-schedule/print", Map.of()));
+            Cable cable = own.job().now().project().cables().values().iterator().next();
+            Cable other = new Cable(
+                    cable.id(),
+                    cable.type(),
+                    cable.from(),
+                    cable.to(),
+                    cable.ways(),
+                    cable.via(),
+                    cable.life(),
+                    Length.ofMetres(77),
+                    cable.ends(),
+                    cable.adapters(),
+                    cable.terminated(),
+                    cable.label(),
+                    cable.tested(),
+                    cable.was(),
+                    cable.remarks());
+            own.edit(
+                    new Author("ada", Role.LEAD),
+                    "Another length",
+                    new Change.Put(Section.CABLES, cable.id(), other));
+            String page = lead.get(papers + "/cable-schedule").body();
+            assertThat(page.split("<tr class=\"changed\">", -1)).hasSize(2);
+            assertThat(page.substring(page.indexOf("<tr class=\"changed\">")).replaceAll("<[^>]*>", " ").strip())
+                    .startsWith(cable.id());
+            byte[] marked = lead.bytes(lead.form(papers + "/cable-schedule/print", Map.of()));
+            byte[] after = lead.getBytes(papers + "/cable-schedule/pdf");
+            assertThat(text(after)).isEqualTo(text(marked));
+            assertThat(after).as("nothing has changed since").isNotEqualTo(marked);
+            assertThat(lead.get(papers + "/cable-schedule").body()).doesNotContain("<tr class=\"changed\">");
+        }
+    }
+
+    @Test
+    void paperAndLabelsAreStillChosenAfterARestart(@TempDir Path folder) {
+        try (Hall first = Hall.in(folder)) {
+            String papers = "/p/" + first.begin("demo.yaml", text -> text).id() + "/papers";
+            Visitor lead = Visitor.of(first, Role.LEAD);
+            lead.get(papers + "?size=letter&labels=tape-12&first=1&site=http://192.0.2.7/p/hall");
+        }
+        try (Hall again = Hall.in(folder)) {
+            String papers = "/p/" + again.job().id() + "/papers";
+            assertThat(Visitor.of(again, Role.LEAD).get(papers).body())
+                    .contains("value=\"tape-12\"", "<option value=\"letter\" selected>")
+                    .as("an address of another day")
+                    .doesNotContain("192.0.2.7");
+            assertThat(Visitor.of(again, Role.VIEWER).get(papers).body())
+                    .as("somebody else's")
+                    .contains("<option value=\"a4\" selected>");
+        }
+    }
+
+    @Test
     void helperAndViewerOpenAndDownloadButDoNotWriteDown() {
         for (Role role : List.of(Role.HELPER, Role.VIEWER)) {
             Visitor visitor = Visitor.of(hall, role);
@@ -140,7 +202,9 @@ class PaperPagesTest {
                 names.add(entry.getName());
             }
         }
-        assertThat(names).contains("index.html", "contents.pdf", "cable-schedule.pdf", "cable-schedule.csv");
+        String all = text(viewer.getBytes("/p/" + hall.job().id() + "/binder/pdf"));
+        assertThat(all).contains("Contents", "Page 1 of ", "Input list").doesNotContain("First issue");
+        assertThat(names).contains("index.html", "contents.pdf", "binder.pdf", "cable-schedule.pdf", "cable-schedule.csv");
         viewer.getBytes(papers() + "/cable-schedule/xlsx"); // the press keeps only the last
         assertThat(viewer.getBytes("/p/" + hall.job().id() + "/binder"))
                 .as("made again")

@@ -3,22 +3,22 @@ package housewright.app.paper;
 import housewright.app.paper.Binding.IssuedSheet;
 import housewright.app.paper.Binding.State;
 import housewright.file.ProjectWriter;
-import housewright.paper.Block;
 import housewright.paper.Labelling;
 import housewright.paper.PageSize;
 import housewright.paper.Paper;
 import housewright.paper.PaperOptions;
 import housewright.paper.Papers;
-import housewright.paper.Row;
 import housewright.paper.Sheet;
 import housewright.paper.Spreadsheet;
 import housewright.paper.csv.Csv;
 import housewright.paper.html.HtmlPage;
 import housewright.paper.html.Issued;
 import housewright.paper.pdf.Pdf;
+import housewright.paper.pdf.PdfBook;
 import housewright.paper.xlsx.Xlsx;
 import housewright.study.Study;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -29,17 +29,20 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
 /** Writes papers into a folder: each as page, PDF and, where it has tables, CSV and workbook, with a contents page. */
 public final class Binder {
+    /** All papers in one PDF. */
+    static final String BOOK = "binder.pdf";
+
     private static final int MOST_THREADS = 4; // each holds a whole paper in memory
 
     private final Path folder;
@@ -47,6 +50,7 @@ public final class Binder {
     private final Labelling labels;
     private final String date;
     private final BiConsumer<String, Runnable> watch;
+    private final Earlier earlier;
 
     /**
      * @param folder made where it is not there
@@ -55,11 +59,23 @@ public final class Binder {
      * @param watch does each step, given what it is in words
      */
     public Binder(Path folder, PageSize size, Labelling labels, String date, BiConsumer<String, Runnable> watch) {
+        this(folder, size, labels, date, watch, Earlier.NONE);
+    }
+
+    /** @param earlier what was printed elsewhere than from this folder */
+    Binder(
+            Path folder,
+            PageSize size,
+            Labelling labels,
+            String date,
+            BiConsumer<String, Runnable> watch,
+            Earlier earlier) {
         this.folder = folder;
         this.size = size;
         this.labels = labels;
         this.date = date;
         this.watch = watch;
+        this.earlier = earlier;
     }
 
     /** The revision of a project: a short name of its content. */
@@ -80,10 +96,16 @@ public final class Binder {
         } catch (IllegalArgumentException e) {
             return new Binding.NotBound(folder.resolve(Manifest.FILE) + " cannot be read: " + e.getMessage()
                     + ". Nothing was written. Name another folder, or move that file away to begin a binder anew.");
+        } catch (UncheckedIOException e) {
+            return notWritten(e.getCause());
         } catch (IOException e) {
-            return new Binding.NotBound(folder + " cannot be written: " + e.getMessage()
-                    + ". Papers in it may be of two revisions; run it again.");
+            return notWritten(e);
         }
+    }
+
+    private Binding notWritten(@Nullable IOException e) {
+        return new Binding.NotBound(folder + " cannot be written: " + (e == null ? "" : e.getMessage())
+                + ". Papers in it may be of two revisions; run it again.");
     }
 
     private Binding bind(Study study, List<Paper> papers, String revision, @Nullable Manifest old) throws IOException {
@@ -124,14 +146,13 @@ public final class Binder {
             tidy(paper, step.files);
         }
         Manifest manifest = new Manifest(Manifest.VERSION, revision, day, before, entries, withdrawn);
-        Contents contents = new Contents(manifest, states, hall);
-        List<Issued> printed = List.of(new Issued(contents.sheet(), revision, day));
-        watch.accept(Contents.TITLE, () -> {});
-        put("contents.pdf", Pdf.of(hall, Contents.TITLE, Contents.QUESTION, size, printed));
+        Contents contents = new Contents(manifest, states, hall, earlier.said());
+        put("contents.pdf", contents(contents.sheet(), manifest, hall));
+        put(BOOK, book(contents, manifest, hall, files));
         put("index.html", bytes(contents.page(files)));
         put(Manifest.FILE, bytes(manifest.json()));
 
-        List<String> all = new ArrayList<>(List.of("index.html", "contents.pdf"));
+        List<String> all = new ArrayList<>(List.of("index.html", "contents.pdf", BOOK));
         files.values().forEach(all::addAll);
         return new Binding.Bound(
                 revision,
@@ -143,6 +164,32 @@ public final class Binder {
                         .toList(),
                 withdrawn.stream().map(Manifest.Entry::title).toList(),
                 all);
+    }
+
+    private byte[] contents(Sheet sheet, Manifest manifest, String hall) {
+        List<Issued> printed = List.of(new Issued(sheet, manifest.revision(), manifest.date()));
+        return Pdf.of(hall, Contents.TITLE, Contents.QUESTION, size, printed);
+    }
+
+    /** All papers that go on paper in one PDF, also those that only lie in the folder. */
+    private byte[] book(Contents contents, Manifest manifest, String hall, Map<String, List<String>> files)
+            throws IOException {
+        List<PdfBook.Part> parts = new ArrayList<>();
+        for (Paper paper : Papers.all()) {
+            String name = paper.id() + ".pdf";
+            if (!paper.isOnLabels()
+                    && files.getOrDefault(paper.id(), List.of()).contains(name)) {
+                parts.add(new PdfBook.Part(paper.id(), paper.title(), Files.readAllBytes(folder.resolve(name))));
+            }
+        }
+        AtomicReference<byte[]> made = new AtomicReference<>(new byte[0]);
+        watch.accept(
+                "All in one PDF",
+                () -> made.set(PdfBook.of(
+                        hall + ": papers",
+                        parts,
+                        pages -> contents(contents.numbered(pages), manifest, hall))));
+        return made.get();
     }
 
     /** All at once, as far as there are processors; watched in their order. */
@@ -220,10 +267,13 @@ public final class Binder {
         @Override
         public void run() {
             List<Issued> issued = new ArrayList<>();
-            for (Sheet sheet : paper.sheets(study, options)) {
+            for (Sheet sheet : earlier.marked(paper, paper.sheets(study, options), options)) {
                 Manifest.Entry entry = entry(sheet);
                 entries.add(entry);
-                issued.add(new Issued(marked(sheet, entry.before()), entry.revision(), entry.date()));
+                Sheet marked = entry.before() == null
+                        ? sheet
+                        : Bars.marked(sheet, entry.before().rows());
+                issued.add(new Issued(marked, entry.revision(), entry.date()));
             }
             if (issued.isEmpty()) {
                 return;
@@ -279,26 +329,6 @@ public final class Binder {
             put(name, content);
             files.add(name);
         }
-    }
-
-    private static Sheet marked(Sheet sheet, Manifest.@Nullable Before before) {
-        if (before == null) {
-            return sheet;
-        }
-        List<Block> blocks = sheet.blocks().stream()
-                .map(block -> block instanceof Block.Table table ? marked(table, before.rows()) : block)
-                .toList();
-        return sheet.with(blocks);
-    }
-
-    private static Block marked(Block.Table table, Map<String, String> before) {
-        Map<String, String> now = Hash.rows(table);
-        List<Row> rows = new ArrayList<>();
-        for (Row row : table.rows()) {
-            String key = Hash.key(table, row);
-            rows.add(Objects.equals(now.get(key), before.get(key)) ? row : row.marked());
-        }
-        return new Block.Table(table.name(), table.columns(), rows);
     }
 
     private @Nullable Manifest read() throws IOException {

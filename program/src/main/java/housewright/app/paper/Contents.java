@@ -10,9 +10,11 @@ import housewright.paper.Sheet;
 import housewright.paper.html.HtmlPage;
 import housewright.paper.html.Markup;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** The contents page: what is in the binder, what changed, and which sheets to throw away. */
 final class Contents {
@@ -23,31 +25,64 @@ final class Contents {
     private final Manifest manifest;
     private final Map<String, State> states;
     private final String hall;
+    private final String first;
 
-    Contents(Manifest manifest, Map<String, State> states, String hall) {
+    /** @param first what is said where this is the first issue, as a sentence */
+    Contents(Manifest manifest, Map<String, State> states, String hall, String first) {
         this.manifest = manifest;
         this.states = states;
         this.hall = hall;
+        this.first = first;
     }
 
     /** To print. */
     Sheet sheet() {
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Text(summary()));
+        return sheet(List.of(new Block.Text(summary()), table(null)));
+    }
+
+    /**
+     * To print at the front of one PDF of all that goes on paper.
+     *
+     * @param pages on which the sheets of each paper begin, by its id
+     */
+    Sheet numbered(Map<String, List<Integer>> pages) {
+        boolean labels = manifest.sheets().stream().anyMatch(Contents::isOnLabels);
+        String apart = labels ? " What has no page here is printed on labels, from a PDF of its own." : "";
+        return sheet(List.of(new Block.Text(summary() + apart), table(pages)));
+    }
+
+    private static boolean isOnLabels(Manifest.Entry each) {
+        return Papers.find(each.paper()).filter(Paper::isOnLabels).isPresent();
+    }
+
+    private Block.Table table(@Nullable Map<String, List<Integer>> pages) {
+        List<Column> columns = new ArrayList<>(List.of(
+                Column.text("Paper", 20),
+                Column.text("Sheet", 34),
+                Column.id("Revision", 10),
+                Column.text("Date", 12),
+                Column.text("Since the last", 14)));
+        if (pages != null) {
+            columns.add(Column.number("Page", 8));
+        }
+        Map<String, Integer> met = new HashMap<>();
         List<Row> rows = new ArrayList<>();
         for (Manifest.Entry each : manifest.sheets()) {
             String paper = Papers.find(each.paper()).map(Paper::title).orElse(each.paper());
-            rows.add(Row.of(each.id(), paper, each.title(), each.revision(), each.date(), said(each)));
+            List<String> cells =
+                    new ArrayList<>(List.of(paper, each.title(), each.revision(), each.date(), said(each)));
+            if (pages != null) {
+                int at = met.merge(each.paper(), 1, Integer::sum) - 1;
+                List<Integer> known = pages.getOrDefault(each.paper(), List.of());
+                cells.add(at < known.size() ? known.get(at).toString() : "");
+            }
+            rows.add(Row.of(each.id(), cells.toArray(String[]::new)));
         }
-        blocks.add(new Block.Table(
-                "contents",
-                List.of(
-                        Column.text("Paper", 20),
-                        Column.text("Sheet", 34),
-                        Column.id("Revision", 10),
-                        Column.text("Date", 12),
-                        Column.text("Since the last", 14)),
-                rows));
+        return new Block.Table("contents", columns, rows);
+    }
+
+    private Sheet sheet(List<Block> front) {
+        List<Block> blocks = new ArrayList<>(front);
         List<Row> superseded = superseded();
         if (!superseded.isEmpty()) {
             blocks.add(new Block.Heading("Superseded: throw these away"));
@@ -66,7 +101,7 @@ final class Contents {
     private String summary() {
         String what = hall + ", revision " + manifest.revision() + " of " + manifest.date() + ". ";
         if (manifest.before() == null) {
-            return what + "First issue.";
+            return what + first;
         }
         return what + "It takes the place of revision " + manifest.before()
                 + ". What changed since is marked by a bar in the margin; a sheet that says the same keeps its revision, "
@@ -121,7 +156,7 @@ final class Contents {
             out.raw("</td></tr>\n");
         });
         out.raw("</tbody></table></div>\n");
-        out.raw("<p><a href=\"contents.pdf\">Contents to print</a></p>\n");
+        out.raw("<p><a href=\"contents.pdf\">Contents to print</a> <a href=\"binder.pdf\">All in one PDF</a>, its pages numbered through; labels are by themselves.</p>\n");
         sheet().blocks().stream().skip(2).forEach(out::block);
         return HtmlPage.page(hall + ": papers", out.toString());
     }

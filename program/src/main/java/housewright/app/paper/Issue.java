@@ -15,6 +15,7 @@ import housewright.paper.html.Issued;
 import housewright.paper.pdf.Pdf;
 import housewright.paper.xlsx.Xlsx;
 import housewright.study.Study;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -28,6 +29,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 
 /**
@@ -35,8 +37,10 @@ import java.util.zip.ZipOutputStream;
  *
  * @param revision as it is printed
  * @param date of the revision
+ * @param earlier what was printed before
  */
-public record Issue(Study study, PageSize size, Labelling labels, String revision, LocalDate date) {
+public record Issue(
+        Study study, PageSize size, Labelling labels, String revision, LocalDate date, Earlier earlier) {
 
     private String hall() {
         return study.project().about().name();
@@ -44,8 +48,10 @@ public record Issue(Study study, PageSize size, Labelling labels, String revisio
 
     private List<Issued> sheets(Paper paper, Predicate<String> chosen) {
         PaperOptions options = new PaperOptions(size, hall(), revision, date.toString(), labels);
-        return paper.sheets(study, options).stream()
+        List<Sheet> some = paper.sheets(study, options).stream()
                 .filter(sheet -> chosen.test(sheet.id()))
+                .toList();
+        return earlier.marked(paper, some, options).stream()
                 .map(sheet -> new Issued(sheet, revision, date.toString()))
                 .toList();
     }
@@ -93,7 +99,7 @@ public record Issue(Study study, PageSize size, Labelling labels, String revisio
         try {
             Path folder = Files.createTempDirectory("housewright-binder-");
             try {
-                Binder binder = new Binder(folder, size, labels, date.toString(), (what, step) -> step.run());
+                Binder binder = new Binder(folder, size, labels, date.toString(), (what, step) -> step.run(), earlier);
                 return switch (binder.bind(study, Papers.all(), revision)) {
                     case Binding.Bound bound -> zip(folder, bound.files());
                     case Binding.NotBound not -> throw new IllegalStateException(not.why());
@@ -101,6 +107,24 @@ public record Issue(Study study, PageSize size, Labelling labels, String revisio
             } finally {
                 delete(folder);
             }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /**
+     * All papers that go on paper in one PDF, numbered through.
+     *
+     * @param binder as {@link #binder} gives it
+     */
+    public static byte[] book(byte[] binder) {
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(binder), UTF_8)) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                if (entry.getName().equals(Binder.BOOK)) {
+                    return zip.readAllBytes();
+                }
+            }
+            throw new IllegalArgumentException("no binder");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

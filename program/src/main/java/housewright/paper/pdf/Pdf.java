@@ -21,7 +21,7 @@ import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
 import org.jspecify.annotations.Nullable;
 
-/** Prints papers; equal input gives equal bytes. Safe to use from several threads. */
+/** Prints papers, with an outline of their sheets; equal input gives equal bytes. Safe to use from several threads. */
 public final class Pdf {
     /** The link that marks the page which a block has to itself. */
     static final String OWN = "own:";
@@ -41,11 +41,15 @@ public final class Pdf {
         PrintStyle.Pages pages = new PrintStyle.Pages(size);
         Markup body = new Markup();
         List<Block> ownBlocks = new ArrayList<>();
-        for (Issued issued : sheets) {
-            new Sheets(issued, hall + " · " + title, question, pages, body, ownBlocks).write();
+        StringBuilder outline = new StringBuilder();
+        for (int i = 0; i < sheets.size(); i++) {
+            Issued issued = sheets.get(i);
+            String name = "sheet-" + i;
+            new Sheets(issued, name, hall + " · " + title, question, pages, body, ownBlocks).write();
+            outline.append("<bookmark name=\"" + Markup.escaped(issued.sheet().title()) + "\" href=\"#" + name + "\"/>");
         }
         String html = "<html><head><title>" + Markup.escaped(title) + "</title><style>" + Markup.escaped(pages.style())
-                + "</style></head><body>" + body + "</body></html>";
+                + "</style><bookmarks>" + outline + "</bookmarks></head><body>" + body + "</body></html>";
         return render(html, title + ", " + hall, ownBlocks);
     }
 

@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
 /** Writes one sheet into the markup: its text and tables on pages of the binder's size, each drawing on its own. */
 final class Sheets {
     private final Issued issued;
+    private final String name;
     private final String foot;
     private final String question;
     private final PrintStyle.Pages pages;
@@ -21,9 +22,19 @@ final class Sheets {
     private final List<Block> ownBlocks;
 
     private boolean headed;
+    private boolean opened;
 
-    Sheets(Issued issued, String foot, String question, PrintStyle.Pages pages, Markup out, List<Block> ownBlocks) {
+    /** @param name of the place where the sheet begins */
+    Sheets(
+            Issued issued,
+            String name,
+            String foot,
+            String question,
+            PrintStyle.Pages pages,
+            Markup out,
+            List<Block> ownBlocks) {
         this.issued = issued;
+        this.name = name;
         this.foot = foot;
         this.question = question;
         this.pages = pages;
@@ -64,7 +75,9 @@ final class Sheets {
     private Markup open(String page, String more) {
         String first = out.isEmpty() ? "first " : "";
         String large = issued.sheet().large() ? "large " : "";
-        return out.raw("<div class=\"" + first + large + "section\" style=\"page:" + page + more + "\">");
+        String id = opened ? "" : " id=\"" + name + "\"";
+        opened = true;
+        return out.raw("<div" + id + " class=\"" + first + large + "section\" style=\"page:" + page + more + "\">");
     }
 
     /** The named page that a block has to itself; null where it stands on the sheet's pages. */

@@ -1,14 +1,16 @@
 package housewright.store.sqlite;
 
 import housewright.app.ProjectStore.Printed;
+import housewright.app.ProjectStore.Stationery;
 import housewright.app.StoreException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
-/** What was last printed of each paper. Each method is part of the transaction of its handle. */
+/** What was last printed of each paper, and what on. Each method is part of the transaction of its handle. */
 final class Prints {
     private Prints() {}
 
@@ -41,6 +43,28 @@ final class Prints {
                 .bind("project", Journal.getKey(handle, project))
                 .map((row, context) -> printed(row))
                 .list();
+    }
+
+    static void keepStationery(Handle handle, String project, String person, Stationery stationery)
+            throws StoreException {
+        handle.createUpdate("""
+                        INSERT INTO stationery (project, person, size, labels)
+                        VALUES (:project, :person, :size, :labels)
+                        ON CONFLICT (project, person) DO UPDATE SET size = excluded.size, labels = excluded.labels""")
+                .bind("project", Journal.getKey(handle, project))
+                .bind("person", person)
+                .bind("size", stationery.size())
+                .bind("labels", stationery.labels())
+                .execute();
+    }
+
+    static Optional<Stationery> findStationery(Handle handle, String project, String person) throws StoreException {
+        return handle.createQuery(
+                        "SELECT size, labels FROM stationery WHERE project = :project AND person = :person")
+                .bind("project", Journal.getKey(handle, project))
+                .bind("person", person)
+                .map((row, context) -> new Stationery(row.getString("size"), row.getString("labels")))
+                .findOne();
     }
 
     private static Printed printed(ResultSet row) throws SQLException {

@@ -13,7 +13,7 @@ import java.util.List;
  * @param migrations where their scripts are on the class path
  */
 record Settings(Duration patience, long mostPages, int version, List<String> migrations) {
-    static final Settings USUAL = new Settings(Duration.ofSeconds(5), 0, 3, List.of("housewright/store"));
+    static final Settings USUAL = new Settings(Duration.ofSeconds(5), 0, 4, List.of("housewright/store"));
 
     Settings {
         migrations = List.copyOf(migrations);

@@ -178,6 +178,18 @@ public final class SqliteStore implements ProjectStore {
     }
 
     @Override
+    public void keepStationery(String project, String person, Stationery stationery) throws StoreException {
+        change(handle -> Prints.keepStationery(handle, project, person, stationery));
+    }
+
+    @Override
+    public Optional<Stationery> findStationery(String project, String person) throws StoreException {
+        return whyReadOnly == null
+                ? database.read(handle -> Prints.findStationery(handle, project, person))
+                : Optional.empty(); // as with what was printed
+    }
+
+    @Override
     public void addLink(ShareLink link) throws StoreException {
         change(handle -> Links.add(handle, link));
     }

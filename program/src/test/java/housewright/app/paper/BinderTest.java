@@ -16,9 +16,18 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -117,6 +126,54 @@ class BinderTest {
         Map<String, String> now = bytes();
         bound(REFIT, "2027-01-20", some);
         assertThat(bytes()).as("marks stay for as long as the revision does").isEqualTo(now);
+    }
+
+    /** Read back with PDFBox. */
+    @Test
+    void allInOnePdfIsNumberedThroughAndTheContentsNameTheRightPages() throws IOException {
+        Binding.Bound bound = bound(REFIT, "2027-01-11");
+        int pages = pages("contents");
+        Set<String> papers = bound.sheets().stream().map(Binding.IssuedSheet::paper).collect(Collectors.toSet());
+        for (String paper : papers) {
+            pages += Papers.find(paper).orElseThrow().isOnLabels() ? 0 : pages(paper);
+        }
+        assertThat(papers).contains("cable-labels", "cable-schedule", "stage-plan");
+        try (PDDocument book = Loader.loadPDF(folder.resolve("binder.pdf").toFile())) {
+            assertThat(book.getNumberOfPages()).isEqualTo(pages);
+            List<String> texts = new ArrayList<>();
+            for (int i = 1; i <= pages; i++) {
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setStartPage(i);
+                stripper.setEndPage(i);
+                texts.add(stripper.getText(book));
+                assertThat(texts.getLast()).contains("Page " + i + " of " + pages);
+            }
+            String contents = String.join("", texts.subList(0, pages("contents")));
+            int named = 0;
+            for (Binding.IssuedSheet sheet : bound.sheets()) {
+                Paper paper = Papers.find(sheet.paper()).orElseThrow();
+                Matcher row = Pattern.compile(
+                                "(?m)^" + Pattern.quote(paper.title()) + " " + Pattern.quote(sheet.title()) + " "
+                                        + bound.revision() + " 2027-01-11 (\\d+)\\s*$")
+                        .matcher(contents);
+                if (row.find()) {
+                    named++;
+                    assertThat(texts.get(Integer.parseInt(row.group(1)) - 1)).contains(sheet.title());
+                    assertThat(paper.isOnLabels()).isFalse();
+                }
+            }
+            assertThat(named).as("rows that fit on one line").isGreaterThan(5);
+            assertThat(book.getDocumentCatalog().getDocumentOutline().children())
+                    .extracting(PDOutlineItem::getTitle)
+                    .startsWith("Contents", "Input list")
+                    .doesNotContain("Cable labels");
+        }
+    }
+
+    private int pages(String paper) throws IOException {
+        try (PDDocument document = Loader.loadPDF(folder.resolve(paper + ".pdf").toFile())) {
+            return document.getNumberOfPages();
+        }
     }
 
     @Test

@@ -1,3 +1,3 @@
-PRAGMA user_version = 5;
+PRAGMA user_version = 6;
 DELETE FROM project;
 INSERT INTO no_such_table VALUES (1);

@@ -1,2 +1,2 @@
-PRAGMA user_version = 4;
+PRAGMA user_version = 5;
 ALTER TABLE project ADD COLUMN colour TEXT NOT NULL DEFAULT 'white';
