@@ -110,7 +110,7 @@ final class ProjectPages {
         String name = visit.field("name");
         if (name.isEmpty() || name.length() > LONGEST_NAME) {
             visit.goOn(
-                    "/",
+                    Typed.with(visit, "/projects", "/"),
                     new Session.Notice(
                             name.isEmpty()
                                     ? "A project wants the hall's name first."

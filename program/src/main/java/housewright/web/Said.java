@@ -64,7 +64,12 @@ final class Said {
         }
         count(words, effect.settled(), "settled");
         count(words, effect.found(), "new");
-        return words.isEmpty() ? "No feed and no finding changes." : String.join("; ", words) + ".";
+        if (words.isEmpty()) {
+            return effect.settled().isEmpty() && effect.found().isEmpty()
+                    ? "No feed and no finding changes."
+                    : "No feed changes, and of the findings only notes.";
+        }
+        return String.join("; ", words) + ".";
     }
 
     private static void count(List<String> words, List<Finding> findings, String what) {

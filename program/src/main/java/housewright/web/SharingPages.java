@@ -74,7 +74,7 @@ final class SharingPages {
         String person = visit.field("person");
         if (person.isEmpty() || person.length() > LONGEST_NAME) {
             visit.goOn(
-                    "/sharing",
+                    Typed.with(visit, "/sharing", "/sharing"),
                     new Session.Notice(
                             "A link is for somebody: give a name of at most " + LONGEST_NAME + " characters.",
                             true,
@@ -83,7 +83,7 @@ final class SharingPages {
         }
         if (visit.common.door().isTaken(person)) {
             visit.goOn(
-                    "/sharing",
+                    Typed.with(visit, "/sharing", "/sharing"),
                     new Session.Notice(
                             person + " is in already. Two people of one name would undo each other's work, and history"
                                     + " could not tell them apart: give another name, or revoke their link first.",

@@ -213,12 +213,15 @@ final class VenuePages {
         if (visit.field("length").isEmpty()) {
             Measured measured = measure(visit, now);
             if (measured == null) {
+                String height = visit.field("height");
                 Typed.refuse(
                         visit,
                         at(job),
                         "pathway",
-                        "Say the length: it cannot be measured on the plan while one of the two has no position, or"
-                                + " its height is not a length such as 3.2 m.");
+                        !height.isEmpty() && metres(height) == null
+                                ? "Height above the floor: found \"" + height + "\", expected a length such as 3.2 m."
+                                : "Say the length: it cannot be measured on the plan while one of the two places has no"
+                                        + " position.");
                 return;
             }
             cells.put("length", measured.length());

@@ -110,7 +110,7 @@ final class Visit {
                 home(job),
                 now.revision(),
                 says(session.role.mayDoAll() ? job.findToUndo(author()) : Optional.empty()),
-                says(session.role.mayDoAll() ? job.findToRedo(author()) : Optional.empty()));
+                redone(says(session.role.mayDoAll() ? job.findToRedo(author()) : Optional.empty())));
         List<Frame.Group> rail = Page.rail(home(job), here, page -> count(now, page));
         write(frame(title + " · " + name, shown, rail, modules), template);
     }
@@ -182,6 +182,11 @@ final class Visit {
 
     private static @Nullable String says(Optional<Revision> revision) {
         return revision.map(each -> each.what().says()).orElse(null);
+    }
+
+    /** What is done again is what was undone, not the undoing. */
+    private static @Nullable String redone(@Nullable String says) {
+        return says == null ? null : says.replaceFirst("^Undone: ", "");
     }
 
     private void write(Frame frame, Template template) {

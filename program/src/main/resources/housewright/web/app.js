@@ -18,3 +18,8 @@ document.addEventListener("change", (event) => {
     event.target.setCustomValidity(mb < most ? "" : `Together ${mb.toFixed(0)} MB; less than ${most} MB go at once. Send them in turns.`);
     event.target.reportValidity();
 });
+
+// What was said of the last step stays in sight until somebody has read it.
+document.addEventListener("click", (event) => {
+    if (event.target instanceof Element) event.target.closest("[data-dismiss]")?.closest(".notice").remove();
+});

@@ -6,7 +6,7 @@ const CLOSEST = 40; // the least part of a sheet that fills the view is one in s
 const STEP = 1.25;
 const PAD = 40; // units around what is shown
 const READABLE = 0.75; // of the size on paper, where the smallest words are 9 pixels high
-const STILL = 4; // a pointer that moves less than this many pixels has not dragged
+export const STILL = 4; // a pointer that moves less than this many pixels has not dragged
 
 const views = new Map(); // by drawing, so that an edit leaves the view as it is
 const setUp = new Set(); // what other modules do with a drawing that has come
@@ -29,7 +29,10 @@ export const sheet = {
     },
     /** Pixels of the screen to a unit of the sheet. */
     scale() { return svg.getScreenCTM().a; },
-    /** @param tool with down, move and up, each given the event; down answers whether it takes the pointer */
+    /**
+     * @param tool with down, move and up, each given the event; down answers whether it takes the pointer, move false
+     * while it is no drag yet
+     */
     give(tool) { hand = tool; },
     whenSetUp(work) { setUp.add(work); if (svg) work(); },
     choose,
@@ -86,17 +89,27 @@ function same(one, other) {
 }
 
 /**
- * All that is drawn, as far as it can be read. Of a large sheet of signal the part where the lit feed is, or else where
- * the signal begins; a plan is seen whole.
+ * All that is drawn, as far as it can be read. Of a large sheet of signal the part where the chosen thing is, or where the
+ * lit feed stops, or where that is, or else where the signal begins; a plan is seen whole.
  */
 function opening() {
     const rect = box.getBoundingClientRect();
     const all = drawn();
     const scale = Math.min(rect.width / all.w, rect.height / all.h);
-    if (scale > READABLE || svg.querySelector(".gap") || box.dataset.page !== "signal") return unlessLarger(all);
-    const lit = around([...svg.querySelectorAll(".lit")]);
-    if (lit !== null) return unlessLarger(lit);
-    return { x: all.x, y: all.y, w: rect.width / READABLE, h: rect.height / READABLE };
+    if (scale > READABLE || box.dataset.page !== "signal") return unlessLarger(all);
+    const w = rect.width / READABLE;
+    const h = rect.height / READABLE;
+    const chosen = box.dataset.chosen ? around([...svg.querySelectorAll(`[data-subject="${CSS.escape(box.dataset.chosen)}"]`)]) : null;
+    const asked = chosen ?? around([...svg.querySelectorAll(".gap")]);
+    if (asked !== null) return { x: asked.x + asked.w / 2 - w / 2, y: asked.y + asked.h / 2 - h / 2, w, h };
+    const parts = [...svg.querySelectorAll(".lit")];
+    const lit = around(parts);
+    if (lit === null) return { x: all.x, y: all.y, w, h };
+    if (lit.w <= w && lit.h <= h) return unlessLarger(lit);
+    // of what is too large to be read as a whole, where it begins
+    const left = (part) => part.getBoundingClientRect().left;
+    const first = around([parts.reduce((one, other) => (left(other) < left(one) ? other : one))]);
+    return { x: lit.x, y: lit.h <= h ? lit.y + lit.h / 2 - h / 2 : first.y + first.h / 2 - h / 2, w, h };
 }
 
 /** What is drawn, without the paper around it; with its notes, where these would be in sight in part. */
@@ -176,7 +189,7 @@ function down(event) {
 }
 
 function move(event) {
-    if (before === "hand") { dragged = true; hand?.move(event); return; }
+    if (before === "hand") { if (hand?.move(event) !== false) dragged = true; return; }
     hand?.over?.(event);
     const pointer = pointers.get(event.pointerId);
     if (!pointer) return;

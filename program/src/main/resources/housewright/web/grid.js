@@ -227,7 +227,7 @@ function onEditKey(event) {
         event.preventDefault();
         event.stopPropagation();
         close();
-        forget(cell);
+        giveBack(cell);
         go(cell);
     }
 }
@@ -260,6 +260,27 @@ function forget(cell) {
     cell.querySelector(".error")?.remove();
 }
 
+/** Shows what the project holds again, in place of what was refused. */
+function giveBack(cell) {
+    const refused = cell.dataset.typed !== undefined && cell.hasAttribute("aria-invalid");
+    forget(cell);
+    if (!refused) return;
+    if (!isNewId(cell)) cell.querySelector(".t").textContent = isNew(cell) ? "" : (cell.dataset.stood ?? "");
+    delete cell.dataset.stood;
+}
+
+// Undo takes back what was typed last, before any step of the project: what was refused is no step yet.
+document.addEventListener("undoing", (event) => {
+    const refused = grid?.isConnected ? [...grid.querySelectorAll("[aria-invalid]")].filter((cell) => cell.dataset.typed !== undefined) : [];
+    const own = cellOf(document.activeElement);
+    const cell = refused.includes(own) ? own : refused.at(-1);
+    if (!cell) return;
+    event.preventDefault();
+    giveBack(cell);
+    go(cell);
+    say("Given back what stood there; nothing was changed.");
+});
+
 /* Sending */
 
 function rowsFor(cell) {
@@ -279,6 +300,7 @@ let queue = Promise.resolve();
 
 /** One after the other: an edit is made on what the one before has left. */
 function send(cell, value, refocus = false) {
+    cell.dataset.stood ??= isNewId(cell) ? "" : (cell.querySelector(".t")?.textContent ?? "");
     forget(cell);
     const span = cell.querySelector(".t");
     cell.dataset.typed = value;
@@ -390,6 +412,7 @@ function take(answer, cell) {
     const state = answer.dataset.state;
     if (state === "accepted") {
         const rename = answer.dataset.was;
+        delete cell.dataset.stood;
         for (const fresh of [...answer.querySelectorAll("tbody tr")]) replace(rename || fresh.dataset.row, fresh);
         told(answer);
     } else if (state === "conflict") {
@@ -444,6 +467,7 @@ function carry(old, fresh) {
         if (!next) continue;
         if (cell.dataset.typed !== undefined) {
             next.dataset.typed = cell.dataset.typed;
+            next.dataset.stood = next.querySelector(".t").textContent;
             next.querySelector(".t").textContent = cell.dataset.typed;
         }
         if (error) wrong(next, error);
@@ -813,7 +837,7 @@ function onBesideSubmit(event) {
     event.preventDefault();
     event.stopPropagation();
     const form = event.target;
-    if (form.classList.contains("paste-form")) return void readPasted(form.elements.text.value, isAsRead(form) ? columnsOf(form) : [], headOf(form));
+    if (form.classList.contains("paste-form")) return void (isAsRead(form) ? readPasted(form.elements.text.value, columnsOf(form), headOf(form)) : readPasted(form.elements.text.value, []));
     const fields = {};
     for (const [name, value] of new FormData(form)) if (name !== "token") fields[name] = value;
     queue = queue.then(async () => {

@@ -5,7 +5,7 @@ export function listen() {
         if (isTyping(event.target)) return;
         const command = event.ctrlKey || event.metaKey;
         const key = event.key.toLowerCase();
-        if (command && key === "z" && !event.shiftKey) press("undo", event);
+        if (command && key === "z" && !event.shiftKey) undo(event);
         else if (command && (key === "y" || (key === "z" && event.shiftKey))) press("redo", event);
         else if (!command && !event.altKey && event.key === "?") location.assign("/help");
         else if (!command && !event.altKey && event.key === "/") focus("filter", event);
@@ -14,6 +14,12 @@ export function listen() {
 
 function isTyping(target) {
     return target instanceof HTMLElement && (target.isContentEditable || /^(INPUT|TEXTAREA|SELECT)$/.test(target.tagName));
+}
+
+/** What was typed and refused is taken back first, by whoever shows it. */
+function undo(event) {
+    if (document.dispatchEvent(new CustomEvent("undoing", { cancelable: true }))) press("undo", event);
+    else event.preventDefault();
 }
 
 function press(id, event) {

@@ -1,7 +1,7 @@
 // What a hand does on the floor plan: moves a place, draws a pathway, measures, points where a new place is. It fills
 // the forms beside the plan and sends them; each of them works without it.
 
-import { sheet, choose } from "./drawing.js";
+import { sheet, choose, STILL } from "./drawing.js";
 
 const FOOT = 0.3048;
 const INCH = 0.0254;
@@ -171,6 +171,8 @@ function line(open) {
     return length;
 }
 
+const bends = (count) => (count === 0 ? "no bend" : count === 1 ? "one bend" : `${count} bends`);
+
 function lengthOf(all) {
     let sum = 0;
     for (let i = 1; i < all.length; i++) sum += Math.hypot(all[i].x - all[i - 1].x, all[i].y - all[i - 1].y);
@@ -184,7 +186,25 @@ function pointAt(event) {
 }
 
 const measuring = {
-    down() { return false; },
+    /** A mouse measures by dragging, too; a finger that drags moves the plan. */
+    down(event) {
+        this.begin = event.pointerType === "touch" ? null : { at: pointAt(event), x: event.clientX, y: event.clientY, dragged: false };
+        return this.begin !== null;
+    },
+    move(event) {
+        const { begin } = this;
+        if (!begin.dragged && Math.hypot(event.clientX - begin.x, event.clientY - begin.y) < STILL) return false;
+        begin.dragged = true;
+        points = [begin.at];
+        sheet.say(`${said(line(pointAt(event)))} on the plan.`);
+        return true;
+    },
+    up(event) {
+        if (!this.begin?.dragged) return;
+        points = event.type === "pointercancel" ? [] : [this.begin.at, pointAt(event)];
+        const length = line();
+        sheet.say(points.length === 0 ? HINTS.measure : `${said(length)} on the plan, heights left out.`);
+    },
     over(event) { if (points.length === 1) sheet.say(`${said(line(pointAt(event)))} on the plan.`); },
     click(event) {
         if (points.length === 2) points = [];
@@ -202,7 +222,7 @@ const drawing = {
     click(event) {
         const group = placeAt(event);
         if (!from) {
-            if (!group) { sheet.say("A pathway begins at a place."); return true; }
+            if (!group) { sheet.say("A pathway begins at a place: choose one, or add one with New place."); return true; }
             from = placed(group);
             points = [from];
             line();
@@ -219,7 +239,7 @@ const drawing = {
         fill("pathway-bends", String(points.length - 2));
         const details = document.getElementById("new-pathway");
         details.open = true;
-        document.getElementById("pathway-says").textContent = `From ${from.id} to ${to.id}: ${said(along)} on the plan with ${points.length - 2} bends; the rises are added, and it is marked as measured on the plan.`;
+        document.getElementById("pathway-says").textContent = `From ${from.id} to ${to.id}: ${said(along)} on the plan with ${bends(points.length - 2)}; the rises are added, and it is marked as measured on the plan.`;
         sheet.say(`${said(along)} from ${from.id} to ${to.id}. Say its kind, and add it.`);
         from = null;
         points = [];
@@ -259,7 +279,7 @@ function giveUp(event) {
 const TOOLS = { look: null, measure: measuring, move: moving, pathway: drawing, place: adding };
 const HINTS = {
     look: "",
-    measure: "Choose two points.",
+    measure: "Choose two points, or drag from one to the other.",
     move: "Drag a place; or choose one and press the arrow keys, with Shift for longer steps.",
     pathway: "Choose the place where it begins.",
     place: "Choose where the new place is.",

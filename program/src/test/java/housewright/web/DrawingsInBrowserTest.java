@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.ColorScheme;
@@ -48,6 +49,7 @@ class DrawingsInBrowserTest {
 
     private static Page comeIn(Hall hall, BrowserContext window, String path) {
         Page page = window.newPage();
+        page.setDefaultNavigationTimeout(Browser.MOST_MS); // the first sheet of a server is laid out by cold code
         page.navigate(hall.server.openOnce());
         page.waitForURL(url -> !url.contains("/in/"));
         page.navigate(hall.origin() + "/p/" + hall.job().id() + path);
@@ -141,6 +143,32 @@ class DrawingsInBrowserTest {
         }
     }
 
+    /** A feed that is too long to be read as a whole opens where it begins, or where it stops. */
+    @Test
+    void aLongFeedOpensReadableWhereItBeginsAndABrokenOneWhereItStops() {
+        try (Hall hall = Hall.demo();
+                BrowserContext window = browser.open(Size.LAPTOP, ColorScheme.LIGHT)) {
+            Page page = comeIn(hall, window, "/signal?feed=" + Demo.FEED);
+            page.waitForFunction("() => document.querySelector('svg.sheet').getScreenCTM().a >= 0.74");
+            assertThat(isInSight(page, "svg.sheet [data-subject='equipment:lectern-mic']"))
+                    .isTrue();
+            hall.edit(Hall.LEAD, "Took C223 out", new Change.Drop(Section.CABLES, "C223"));
+            Page stopped = window.newPage();
+            stopped.setDefaultNavigationTimeout(Browser.MOST_MS);
+            stopped.navigate(page.url());
+            stopped.waitForFunction("() => document.querySelector('svg.sheet').getScreenCTM().a >= 0.74");
+            assertThat(isInSight(stopped, "svg.sheet .gap")).isTrue();
+        }
+    }
+
+    private static boolean isInSight(Page page, String selector) {
+        return Boolean.TRUE.equals(page.evaluate(
+                "selector => { const box = document.getElementById('drawing-box').getBoundingClientRect();"
+                        + " const it = document.querySelector(selector).getBoundingClientRect(); return it.left >= box.left"
+                        + " && it.right <= box.right && it.top >= box.top && it.bottom <= box.bottom; }",
+                selector));
+    }
+
     private static double number(Page page, String script) {
         return ((Number) page.evaluate(script)).doubleValue();
     }
@@ -189,6 +217,7 @@ class DrawingsInBrowserTest {
             assertThat(page.locator("svg [data-subject='cable:C101'].chosen").first())
                     .isVisible();
             assertThat(page.locator("#beside")).containsText("lectern-mic.out");
+            page.locator("[data-zoom=fit]").click();
             page.locator("svg [data-subject='equipment:desk'] > text").first().click();
             assertThat(page.locator("#thing-title")).containsText("desk");
             assertThat(page.locator(".hops a[data-choose='equipment:desk'][aria-current]")
@@ -210,7 +239,7 @@ class DrawingsInBrowserTest {
             page.getByText("Apply this mend").first().click();
             assertThat(page.locator("h1")).containsText("is proven");
             assertThat(page.locator("svg .gap")).hasCount(0);
-            page.locator(".notice button").click();
+            page.locator(".notice form button").click();
             assertThat(page.locator("h1")).containsText("does not arrive");
             assertThat(page.locator("svg .gap").first()).isAttached();
         }
@@ -290,6 +319,81 @@ class DrawingsInBrowserTest {
             double rises = 5 - from.z().metres() + 5 - to.z().metres();
             assertThat(made.length().metres()).isBetween(along + rises - 0.001, along + rises + 0.011);
             assertThat(made.remarks().note()).contains("measured on the plan");
+        }
+    }
+
+    /** A way drawn with bends is not exchanged unseen for the shorter straight one, which cable would be cut by. */
+    @Test
+    void aDrawnWayIsKeptWhereItsPathwayIsRefused() {
+        try (Hall hall = Hall.demo();
+                BrowserContext window = browser.open(Size.LAPTOP, ColorScheme.LIGHT)) {
+            Page page = comeIn(hall, window, "/venue");
+            SpacePoint from = at(hall, "seats");
+            SpacePoint to = at(hall, "loop");
+            double[] begin = onScreen(page, from.x().metres(), from.y().metres());
+            double[] bend = onScreen(page, from.x().metres(), to.y().metres());
+            double[] end = onScreen(page, to.x().metres(), to.y().metres());
+            page.locator("[data-hand=pathway]").click();
+            page.mouse().click(begin[0], begin[1]);
+            page.mouse().click(bend[0], bend[1]);
+            page.mouse().click(end[0], end[1]);
+            assertThat(page.locator("#pathway-says")).containsText("with one bend");
+            page.locator("#pathway-id").fill("p-new");
+            page.locator("#pathway-height").fill("high");
+            page.locator("#new-pathway button").click();
+            assertThat(page.locator(".notice")).containsText("Height above the floor: found \"high\"");
+            assertThat(page.locator("#pathway-says")).containsText("The way drawn from seats to loop is kept");
+            page.locator("#pathway-height").fill("0 m");
+            page.locator("#new-pathway button").click();
+            assertThat(page.locator(".notice")).containsText("Added the pathway p-new");
+            Pathway made = hall.job().now().project().venue().pathways().get("p-new");
+            double along = Math.abs(from.x().metres() - to.x().metres())
+                    + Math.abs(from.y().metres() - to.y().metres());
+            double rises = from.z().metres() + to.z().metres();
+            assertThat(made.length().metres()).isCloseTo(along + rises, within(0.1)); // a pixel is some 3 cm
+            assertThat(made.remarks().note()).contains("with one bend");
+        }
+    }
+
+    @Test
+    void aMouseMeasuresByDraggingAndAnUnsteadyClickIsNoDrag() {
+        try (Hall hall = Hall.demo();
+                BrowserContext window = browser.open(Size.LAPTOP, ColorScheme.LIGHT)) {
+            Page page = comeIn(hall, window, "/venue");
+            page.locator("[data-hand=measure]").click();
+            String seen = view(page);
+            SpacePoint from = at(hall, "seats");
+            SpacePoint to = at(hall, "loop");
+            double[] begin = onScreen(page, from.x().metres(), from.y().metres());
+            double[] end = onScreen(page, to.x().metres(), to.y().metres());
+            String along = String.format(
+                    java.util.Locale.ROOT,
+                    "%.2f m on the plan, heights left out",
+                    Math.hypot(
+                            to.x().metres() - from.x().metres(),
+                            to.y().metres() - from.y().metres()));
+            drag(page, begin, end);
+            assertThat(page.locator("#drawing-says")).containsText(along);
+            assertThat(view(page)).isEqualTo(seen);
+            drag(page, begin, new double[] {begin[0] + 2, begin[1]});
+            assertThat(page.locator("#drawing-says")).containsText("choose the other point");
+            page.mouse().click(end[0], end[1]);
+            assertThat(page.locator("#drawing-says")).containsText(along);
+        }
+    }
+
+    /** What to do next is said where a hand on a phone sees it, over the tools. */
+    @Test
+    void whatAToolWantsIsInSightOnAPhone() {
+        try (Hall hall = Hall.demo();
+                BrowserContext window = browser.open(Size.PHONE, ColorScheme.LIGHT)) {
+            Page page = comeIn(hall, window, "/venue");
+            page.locator("[data-hand=pathway]").click();
+            Locator says = page.locator("#drawing-says");
+            assertThat(says).containsText("Choose the place where it begins");
+            String over = "(says) => { const { left, top, height } = says.getBoundingClientRect();"
+                    + " return document.elementFromPoint(left + 4, top + height / 2) === says; }";
+            assertThat(says.evaluate(over)).isEqualTo(true);
         }
     }
 

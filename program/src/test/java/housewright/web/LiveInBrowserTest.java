@@ -61,9 +61,51 @@ class LiveInBrowserTest {
             page.keyboard().press("Control+z");
             assertThat(title).containsText("does not arrive");
             assertThat(page.locator(".notice")).containsText("Undone: Mended " + Demo.FEED);
-            assertThat(page.locator(".notice button")).hasCount(0); // it would take back the step before
+            assertThat(page.locator(".notice form button")).hasCount(0); // it would take back the step before
             page.keyboard().press("Control+y");
             assertThat(title).containsText("is proven");
+        }
+    }
+
+    /** Whoever has scrolled down to a finding sees what came of it, and can undo it there. */
+    @Test
+    void whatCameOfAStepIsInSightFarDownThePage() {
+        try (Hall hall = Hall.demo();
+                BrowserContext window = browser.open(Size.LAPTOP, ColorScheme.LIGHT)) {
+            Page page = comeIn(hall, window, "/p/" + hall.job().id() + "/findings");
+            Locator last = page.locator("#findings details[id^='d-']:visible").last();
+            last.locator("summary").click();
+            last.locator("input[name=why]").fill("  ");
+            last.locator("button").click();
+            assertThat(page.locator(".notice")).containsText("Say why it does not matter here");
+            assertThat(page.locator(".notice")).isInViewport();
+            last.locator("input[name=why]").fill("It is agreed with the hall");
+            last.locator("button").click();
+            assertThat(page.locator(".notice")).containsText("Switched off");
+            assertThat(page.locator(".notice")).isInViewport();
+            page.waitForFunction("() => scrollY > 300");
+            page.locator(".notice [data-dismiss]").click();
+            assertThat(page.locator(".notice")).hasCount(0);
+            page.keyboard().press("Control+z");
+            assertThat(page.locator(".notice")).containsText("Undone: Switched off");
+        }
+    }
+
+    /** All pages are reached from the menu of a phone, and it is closed by the button that opened it. */
+    @Test
+    void theMenuOfAPhoneLeavesItsButtonFreeAndReachesItsLastEntry() {
+        try (Hall hall = Hall.demo();
+                BrowserContext window = browser.open(Size.PHONE, ColorScheme.LIGHT)) {
+            Page page = comeIn(hall, window, "/p/" + hall.job().id());
+            page.locator(".menu").click();
+            Locator help = page.locator("#rail a[href='/help']");
+            help.scrollIntoViewIfNeeded();
+            assertThat(help).isInViewport();
+            page.locator(".menu").click();
+            assertThat(page.locator("#rail")).isHidden();
+            page.locator(".menu").click();
+            help.click();
+            page.waitForURL("**/help");
         }
     }
 

@@ -197,6 +197,58 @@ class TablesInBrowserTest {
         assertThat(project().equipment().get("desk").label()).isNull();
     }
 
+    /** What is shown is what the project holds: what was refused never stays as though it had been taken. */
+    @Test
+    void aRefusedCellIsGivenBackByEscapeAndByUndoWhichLeavesTheStepBefore() {
+        go("/patch");
+        Locator gain = page.locator("tr[data-row^='desk: mic-3'] [data-column=gain]").first();
+        gain.focus();
+        page.keyboard().type("3 dB");
+        page.keyboard().press("Enter");
+        says("Set gain");
+        Locator to = page.locator("tr[data-row^='desk: mic-3'] [data-column=to]").first();
+        for (String way : List.of("Escape", "Control+z")) {
+            to.focus();
+            page.keyboard().type("ch-99");
+            page.keyboard().press("Enter");
+            assertThat(to.locator(".wrong")).containsText("ch-99");
+            if (way.equals("Escape")) {
+                to.focus();
+                page.keyboard().press("F2");
+                assertThat(page.locator("input.cell")).hasValue("ch-99");
+                page.keyboard().press(way);
+                if (page.locator("input.cell").count() > 0) {
+                    page.keyboard().press(way);
+                }
+            } else {
+                page.keyboard().press(way);
+            }
+            assertThat(to).hasText("ch-26");
+            assertThat(to.locator(".wrong")).hasCount(0);
+            assertThat(gain).hasText("3 dB");
+        }
+        page.keyboard().press("Control+z");
+        assertThat(page.locator(".notice")).containsText("Undone: Set gain");
+        assertThat(page.locator("#redo")).containsText("Redo: Set gain");
+        assertThat(gain).hasText("");
+    }
+
+    /** On a phone a table is longer than the screen. */
+    @Test
+    void whatCanBeDoneWithChosenRowsIsInSightOnAPhone() {
+        try (BrowserContext phone = browser.open(Size.PHONE, ColorScheme.LIGHT)) {
+            Page small = comeIn(phone);
+            small.navigate(hall.origin() + "/p/" + hall.job().id() + "/equipment");
+            assertThat(small.locator("#chosen")).isHidden();
+            small.locator("#grid input[type=checkbox]").first().check();
+            assertThat(small.locator("[data-duplicate]")).isInViewport();
+            assertThat(small.locator("#counts")).isInViewport();
+            Object cut = small.evaluate("[...document.querySelectorAll('#grid .t')].filter((each) => each.offsetParent"
+                    + " && each.scrollWidth > each.clientWidth + 1 && getComputedStyle(each).display === 'block').length");
+            assertThat(cut).isEqualTo(0);
+        }
+    }
+
     @Test
     void aRowIsAddedByItsModel() {
         go("/equipment");
@@ -288,6 +340,21 @@ class TablesInBrowserTest {
         says("Pasted 1 row");
         assertThat(project().cables().get("X1").length().metres()).isEqualTo(7);
         assertThat(project().cables()).doesNotContainKey("X2");
+    }
+
+    /** What was said of the headings of one list does not hold for the next. */
+    @Test
+    void anotherListPastedOverTheFirstIsGuessedAnew() {
+        go("/equipment");
+        page.locator("[data-paste]").click();
+        Locator read = page.locator(".paste-form button", new Page.LocatorOptions().setHasText("Read"));
+        page.locator("#pasted").fill("blue\tfar\nred\tnear\n");
+        read.click();
+        assertThat(page.locator(".paste-form [name=head]")).not().isChecked();
+        page.locator("#pasted").fill("Equipment\tType\tLocation\nX-di\tdi-active\tdesk\n");
+        read.click();
+        assertThat(page.locator("#beside h2")).containsText("1 of 1 rows");
+        assertThat(page.locator(".paste-form [name=head]")).isChecked();
     }
 
     @Test

@@ -33,6 +33,9 @@ public final class ColumnGuess {
 
     static final int LONGEST_HEAD = 60;
 
+    /** Lines over the headings, such as what list it is and of when. */
+    private static final int MOST_TITLE = 6;
+
     /**
      * A guess.
      *
@@ -129,10 +132,11 @@ public final class ColumnGuess {
         return new ColumnGuess(study, table).guess(rows, null);
     }
 
-    private Guess guess(List<List<String>> rows, @Nullable Boolean said) {
-        if (rows.isEmpty()) {
+    private Guess guess(List<List<String>> all, @Nullable Boolean said) {
+        if (all.isEmpty()) {
             return new Guess(List.of(), List.of(), List.of());
         }
+        List<List<String>> rows = Boolean.FALSE.equals(said) ? all : withoutTitle(all);
         int width = rows.stream().mapToInt(List::size).max().orElse(0);
         List<String> first = padded(rows.getFirst(), width);
         boolean headed = said == null ? isHead(first, rows) : said;
@@ -200,6 +204,16 @@ public final class ColumnGuess {
         int fit = HeadWords.fit(table, column, head);
         boolean mayHint = column.first() || column.key().equals(Tables.ID);
         return fit == 0 && mayHint && HeadWords.hints(table, column, head) ? 0.5 : fit;
+    }
+
+    /** From the headings on, where nothing but a title, one cell wide, stands over them. */
+    private List<List<String>> withoutTitle(List<List<String>> rows) {
+        for (int i = 0; i < Math.min(rows.size() - 1, MOST_TITLE); i++) {
+            if (rows.get(i).stream().filter(cell -> !cell.isBlank()).count() > 1) {
+                return i > 0 && isHead(rows.get(i), rows.subList(i, rows.size())) ? rows.subList(i, rows.size()) : rows;
+            }
+        }
+        return rows;
     }
 
     private boolean isHead(List<String> first, List<List<String>> rows) {

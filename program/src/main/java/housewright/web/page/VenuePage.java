@@ -67,6 +67,11 @@ public record VenuePage(
         return typed.getOrDefault(field, "");
     }
 
+    /** Whether a pathway that was refused had been drawn by hand; its way along the plan is kept for the next try. */
+    public boolean wasDrawn() {
+        return was("form").equals("pathway") && !was("along").isEmpty();
+    }
+
     public static boolean isUs(Now now) {
         Rules rules = now.project().about().rules();
         return rules != null && rules.set() == RuleSet.US;

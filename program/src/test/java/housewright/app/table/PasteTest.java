@@ -28,6 +28,21 @@ class PasteTest {
         assertThat(said.rows()).containsExactly(List.of("C801", "4 m"));
     }
 
+    /** What list it is and of when stands over many a list; one line of data does not. */
+    @Test
+    void aTitleOverTheHeadingsIsPassedOver() {
+        String list = "Where?\tWhat\tRemarks\nstage\tDI box\told\nbooth\tmixer\t\n";
+        Guess plain = ColumnGuess.of(STUDY, Table.EQUIPMENT, list);
+        assertThat(plain.columns()).containsExactly("at", "model", "note");
+        String titled = "Inventory as of 2025\t\t\n\t\t\n" + list;
+        assertThat(ColumnGuess.of(STUDY, Table.EQUIPMENT, titled)).isEqualTo(plain);
+        assertThat(ColumnGuess.of(STUDY, Table.EQUIPMENT, titled, true)).isEqualTo(plain);
+        assertThat(ColumnGuess.of(STUDY, Table.EQUIPMENT, titled, false).rows().getFirst())
+                .contains("Inventory as of 2025");
+        String unheaded = "X7\t\t\nX8\tpiano\tstage\nX9\tpiano\tstage\n";
+        assertThat(ColumnGuess.of(STUDY, Table.EQUIPMENT, unheaded).rows()).hasSize(3);
+    }
+
     @Test
     void aListOfCablesIsReadByTheWordsOfTheTrade() {
         String text = """

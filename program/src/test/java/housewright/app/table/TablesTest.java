@@ -73,6 +73,21 @@ class TablesTest {
         return Choices.of(STUDY, TYPES, table).find(row, column, typed, 20);
     }
 
+    /** Whoever types a kind of thing is offered such things first, not what only mentions it. */
+    @Test
+    void aFewLettersOfAKindOfferThingsOfThatKindFirst() {
+        assertThat(choices(Table.EQUIPMENT, "", "model", "micro").getFirst().says())
+                .contains("microphone")
+                .doesNotContain("stand");
+        assertThat(choices(Table.EQUIPMENT, "", "model", "micro"))
+                .extracting(Choice::word)
+                .contains("mic-dynamic-vocal")
+                .doesNotContain("floor-box-12");
+        assertThat(choices(Table.EQUIPMENT, "", "model", "stand-micro"))
+                .extracting(Choice::word)
+                .containsExactly("stand-microphone-boom", "stand-microphone-short");
+    }
+
     @Test
     void whatMayStandInACellIsOffered() {
         assertThat(choices(Table.EQUIPMENT, "", "model", "camera"))
