@@ -136,7 +136,10 @@ final class LocalServer implements Server {
                 port == null ? USUAL_PORT : port, port != null, wish.share(), owner.person(), first, keptIn);
         WebServer server = WebServer.start(projects, serving, err);
         return new Start.Running(server.openOnce(), server.shared(), keptIn == null ? null : keptIn.toString(), () -> {
+            List<String> lost = server.unaccepted();
             server.close();
+            lost.forEach(each -> err.println("The plan found for " + each + " was not accepted, and is gone."));
+            err.flush();
             projects.store().close();
             after.run();
         });

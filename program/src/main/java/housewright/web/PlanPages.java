@@ -15,6 +15,7 @@ import housewright.model.change.Change;
 import housewright.model.change.Section;
 import housewright.plan.Effort;
 import housewright.plan.Plan;
+import housewright.plan.report.Reports;
 import housewright.study.PlanBasis;
 import housewright.web.page.PlanPage;
 import housewright.web.page.TaskPage;
@@ -192,8 +193,22 @@ final class PlanPages {
         Change change = gone ? new Change.Drop(Section.PINS, task) : new Change.Put(Section.PINS, task, pin);
         String says = gone ? "Unpinned " + task : "Pinned " + task;
         Outcome outcome = job.edit(visit.author(), visit.number("revision"), says, List.of(change));
+        String cannot = gone || !(outcome instanceof Outcome.Accepted) ? "" : cannot(visit, job.now(), task);
         visit.goBack(
-                TaskPage.href(Visit.home(job), task), Said.of(outcome, says + ". Plan again to see what comes of it"));
+                TaskPage.href(Visit.home(job), task),
+                cannot.isEmpty()
+                        ? Said.of(outcome, says + ". Plan again to see what comes of it")
+                        : new Session.Notice(says + ", but it cannot hold. " + cannot, false, true));
+    }
+
+    /** Why a task that is held so can be in no plan, where that shows without a search; else empty. */
+    private static String cannot(Visit visit, Now now, String task) {
+        PlanBasis basis = now.study().planBasis(visit.moment(now), now.project().log());
+        return !basis.unplanned().isEmpty()
+                ? ""
+                : Reports.impossible(basis.anew(Effort.quick(1, 1)), task)
+                        .map(clash -> clash.what() + " These do not go together: " + String.join("; ", clash.wishes()) + ".")
+                        .orElse("");
     }
 
     /** The task named in the address, which must be there. */

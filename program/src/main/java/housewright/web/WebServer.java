@@ -241,6 +241,11 @@ public final class WebServer implements AutoCloseable {
         return common;
     }
 
+    /** Projects, by their ids, whose found plan would be lost by {@link #close}. */
+    public List<String> unaccepted() {
+        return common.solves().unaccepted();
+    }
+
     public int port() {
         return addresses.port();
     }

@@ -126,6 +126,25 @@ class PlanPagesTest {
     }
 
     @Test
+    void aPinThatCannotHoldIsToldBeforeAnySearch() {
+        Visitor lead = Visitor.of(hall, Role.LEAD);
+        String pin = "/plan/pins/configure-desk";
+        String revision = Long.toString(hall.job().now().revision());
+        lead.post(job() + pin, Map.of("people", "lead", "revision", revision));
+        assertThat(lead.get(job() + "/work/configure-desk").body())
+                .contains("Pinned configure-desk, but it cannot hold")
+                .contains("audio");
+        assertThat(post(Role.LEAD, pin, Map.of("people", ""))).isLessThan(400);
+
+        revision = Long.toString(hall.job().now().revision());
+        lead.post(job() + pin, Map.of("people", "visitor", "revision", revision));
+        assertThat(lead.get(job() + "/work/configure-desk").body())
+                .contains("Pinned configure-desk")
+                .doesNotContain("cannot hold");
+        assertThat(post(Role.LEAD, pin, Map.of("people", ""))).isLessThan(400);
+    }
+
+    @Test
     void aPlanFoundOnTheDayShowsWhatMoved() throws InterruptedException {
         try (Hall onTheDay = Hall.planned()) {
             onTheDay.now = Instant.parse("2027-05-08T07:35:00Z"); // 9:35 in Berlin

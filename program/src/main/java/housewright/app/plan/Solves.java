@@ -5,6 +5,7 @@ import housewright.plan.Solver;
 import housewright.study.PlanBasis;
 import java.time.InstantSource;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -47,6 +48,15 @@ public final class Solves implements AutoCloseable {
         if (known != null) {
             known.stop();
         }
+    }
+
+    /** Projects with a plan that was found and neither accepted nor discarded, by their ids, in order. */
+    public synchronized List<String> unaccepted() {
+        return byProject.entrySet().stream()
+                .filter(each -> each.getValue().plan() != null)
+                .map(Map.Entry::getKey)
+                .sorted()
+                .toList();
     }
 
     @Override

@@ -78,6 +78,13 @@ final class Clashes {
         return new Clashes(request, schedule).all();
     }
 
+    /** Why one task can never be done in time, even with nothing but what must come before it; empty where that is not shown. */
+    static Optional<Clash> alone(Request request, String task) {
+        Clashes clashes = new Clashes(request, new Schedule(List.of()));
+        Task known = clashes.tasks.get(task);
+        return known == null || clashes.log.frozen(task) ? Optional.empty() : clashes.alone(known);
+    }
+
     /** The job with what the log says of deliveries and blocked tasks written into it. */
     private static Job settled(Job job, Log log) {
         List<Delivery> deliveries = job.deliveries().stream()

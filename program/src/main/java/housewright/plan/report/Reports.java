@@ -20,6 +20,7 @@ import housewright.plan.axis.Measures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Makes a plan of a schedule. */
 public final class Reports {
@@ -33,6 +34,14 @@ public final class Reports {
     /** The plan as it stands, without looking for what clashes, which takes long where much is missed. */
     public static Plan standing(Request request, Solved solved) {
         return plan(request, solved, List.of());
+    }
+
+    /**
+     * Why a task can never be done in time, whatever else is planned: shown without a search, from times, hours, skills and
+     * what must come before it. Empty where that shows nothing, which does not say that it can be done.
+     */
+    public static Optional<Clash> impossible(Request request, String task) {
+        return Clashes.alone(request, task);
     }
 
     private static Plan plan(Request request, Solved solved, List<Clash> clashes) {

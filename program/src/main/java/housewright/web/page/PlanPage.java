@@ -227,9 +227,10 @@ public record PlanPage(
     private static String under(Now now, boolean found) {
         var accepted = now.project().plan();
         if (found) {
-            return accepted == null || accepted.times().isEmpty()
-                    ? "Accept it, and it is what orders, daily calls and calendars go by."
-                    : "The accepted plan stays until this one is accepted.";
+            return (accepted == null || accepted.times().isEmpty()
+                            ? "Accept it, and it is what orders, daily calls and calendars go by."
+                            : "The accepted plan stays until this one is accepted.")
+                    + " Until then it is kept only while Housewright runs.";
         }
         return accepted == null || accepted.made() == null ? "" : "Accepted " + Dates.moment(accepted.made()) + ".";
     }

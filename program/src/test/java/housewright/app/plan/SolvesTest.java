@@ -64,6 +64,9 @@ class SolvesTest {
             assertThat(plan).isNotNull();
             assertThat(PlanChecker.check(request, plan.schedule()).breaches()).isEmpty();
             assertThat(solve.revision()).isEqualTo(3);
+            assertThat(solves.unaccepted()).containsExactly("hall");
+            solves.forget("hall");
+            assertThat(solves.unaccepted()).isEmpty();
             assertThat(solves.begin("hall", 4, basis, request)).isNotSameAs(solve);
         }
     }
