@@ -36,7 +36,8 @@ final class TraceText {
     }
 
     Page write() {
-        page.hanging(FeedText.ink(proof.state()), FeedText.mark(proof.state()), FeedWords.answer(proof, study.moment()));
+        page.hanging(
+                FeedText.ink(proof.state()), FeedText.mark(proof.state()), FeedWords.answer(proof, study.moment()));
         if (proof.feed().remarks().note() != null) {
             page.hanging("  ", proof.feed().remarks().note());
         }

@@ -207,7 +207,8 @@ final class PlanPages {
         return !basis.unplanned().isEmpty()
                 ? ""
                 : Reports.impossible(basis.anew(Effort.quick(1, 1)), task)
-                        .map(clash -> clash.what() + " These do not go together: " + String.join("; ", clash.wishes()) + ".")
+                        .map(clash ->
+                                clash.what() + " These do not go together: " + String.join("; ", clash.wishes()) + ".")
                         .orElse("");
     }
 

@@ -64,7 +64,11 @@ final class Cables {
                         cable,
                         TaskKind.TERMINATE.id(cable.id()),
                         lead,
-                        both ? ends : ends.stream().filter(each -> !needsAWayUp(each)).toList());
+                        both
+                                ? ends
+                                : ends.stream()
+                                        .filter(each -> !needsAWayUp(each))
+                                        .toList());
             }
             if (!both) {
                 terminate(cable, TaskKind.idUp(cable.id()), lead, up);
@@ -373,7 +377,8 @@ final class Cables {
                 .flatMap(each -> each.joints().stream())
                 .flatMap(joint -> joint.plugs().stream())
                 .filter(plug -> left.contains(plug.socket()) && plug.equipment() != null)
-                .forEach(plug -> draft.after(job.find(TaskKind.COPY, Objects.requireNonNull(plug.equipment()).id())));
+                .forEach(plug -> draft.after(job.find(
+                        TaskKind.COPY, Objects.requireNonNull(plug.equipment()).id())));
         job.takes(draft, "replug", ends);
         job.takes(draft, "label-end", 2);
         for (Joint joint : lead.joints()) {

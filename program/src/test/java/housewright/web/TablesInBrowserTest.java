@@ -201,12 +201,14 @@ class TablesInBrowserTest {
     @Test
     void aRefusedCellIsGivenBackByEscapeAndByUndoWhichLeavesTheStepBefore() {
         go("/patch");
-        Locator gain = page.locator("tr[data-row^='desk: mic-3'] [data-column=gain]").first();
+        Locator gain =
+                page.locator("tr[data-row^='desk: mic-3'] [data-column=gain]").first();
         gain.focus();
         page.keyboard().type("3 dB");
         page.keyboard().press("Enter");
         says("Set gain");
-        Locator to = page.locator("tr[data-row^='desk: mic-3'] [data-column=to]").first();
+        Locator to =
+                page.locator("tr[data-row^='desk: mic-3'] [data-column=to]").first();
         for (String way : List.of("Escape", "Control+z")) {
             to.focus();
             page.keyboard().type("ch-99");
@@ -243,8 +245,9 @@ class TablesInBrowserTest {
             small.locator("#grid input[type=checkbox]").first().check();
             assertThat(small.locator("[data-duplicate]")).isInViewport();
             assertThat(small.locator("#counts")).isInViewport();
-            Object cut = small.evaluate("[...document.querySelectorAll('#grid .t')].filter((each) => each.offsetParent"
-                    + " && each.scrollWidth > each.clientWidth + 1 && getComputedStyle(each).display === 'block').length");
+            Object cut = small.evaluate(
+                    "[...document.querySelectorAll('#grid .t')].filter((each) => each.offsetParent"
+                            + " && each.scrollWidth > each.clientWidth + 1 && getComputedStyle(each).display === 'block').length");
             assertThat(cut).isEqualTo(0);
         }
     }

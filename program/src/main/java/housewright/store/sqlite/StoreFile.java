@@ -7,14 +7,17 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
+import java.util.concurrent.locks.LockSupport;
 import org.flywaydb.core.api.FlywayException;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteErrorCode;
 
 /** A file on its way to being used as a store: looked at first, then made or brought up to date. */
 final class StoreFile {
+    private static final Duration BETWEEN_TRIES = Duration.ofMillis(50);
     private static final int SMALLEST_PAGE_bytes = 512;
     /** In SQLite's file format (sqlite.org/fileformat.html, 1.3). */
     private static final int WRITE_VERSION_AT = 18;
@@ -194,14 +197,29 @@ final class StoreFile {
     private void bringUpToDate(Instant now) throws StoreException {
         try (Database old = new Database(file, Connections.Mode.READ_WRITE, settings)) {
             new Backups(file, settings).make(old, now, Backups.Reason.BEFORE_UPDATE);
-            Schema.bringUpToDate(file, settings);
-        } catch (FlywayException e) {
-            if (Inspection.ofAll(file, Connections.Mode.READ, settings).version() < settings.version()) {
-                throw new StoreException(
-                        file + " could not be brought up to date, and is as it was. "
-                                + new Trouble(file).of(e).why(),
-                        e);
-            } // else another process has done it at the same time
+            migrate();
+        }
+    }
+
+    /** SQLite does not wait for another that began to write after this one began to read: that is tried again. */
+    private void migrate() throws StoreException {
+        long until = System.nanoTime() + settings.patience().toNanos();
+        while (true) {
+            try {
+                Schema.bringUpToDate(file, settings);
+                return;
+            } catch (FlywayException e) {
+                if (Inspection.ofAll(file, Connections.Mode.READ, settings).version() >= settings.version()) {
+                    return; // another process has done it at the same time
+                }
+                if (!Trouble.isCode(e, SQLiteErrorCode.SQLITE_BUSY) || System.nanoTime() - until >= 0) {
+                    throw new StoreException(
+                            file + " could not be brought up to date, and is as it was. "
+                                    + new Trouble(file).of(e).why(),
+                            e);
+                }
+                LockSupport.parkNanos(BETWEEN_TRIES.toNanos());
+            }
         }
     }
 

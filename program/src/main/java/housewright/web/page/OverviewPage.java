@@ -105,8 +105,7 @@ public record OverviewPage(
     }
 
     /** @param whole whether to work out what takes long, too; else it is left out where it is not at hand */
-    public static List<Fact> facts(
-            Now now, List<Chance> chances, String href, Instant at, ZoneId zone, boolean whole) {
+    public static List<Fact> facts(Now now, List<Chance> chances, String href, Instant at, ZoneId zone, boolean whole) {
         Study study = now.study();
         Project project = now.project();
         LocalDate today = LocalDate.ofInstant(at, zone);
