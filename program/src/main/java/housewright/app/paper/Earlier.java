@@ -4,7 +4,7 @@ import housewright.paper.Paper;
 import housewright.paper.PaperOptions;
 import housewright.paper.Sheet;
 import housewright.study.Study;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -39,7 +39,7 @@ public final class Earlier {
 
     /** The sheets of a paper with bars beside what has changed. */
     List<Sheet> marked(Paper paper, List<Sheet> sheets, PaperOptions options) {
-        Map<Study, List<Sheet>> then = new IdentityHashMap<>();
+        Map<Study, List<Sheet>> then = new HashMap<>();
         return sheets.stream()
                 .map(sheet -> {
                     Supplier<@Nullable Study> asked = bySheet.get(sheet.id());
