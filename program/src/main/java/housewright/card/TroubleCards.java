@@ -95,6 +95,7 @@ final class TroubleCards {
                 .findFirst()
                 .orElse("");
         boolean sound = trouble == Trouble.SOUND;
+        boolean isOpen = IN_THE_OPEN.contains(names.kind(all.getFirst().end()));
         List<String> heads = new ArrayList<>(List.of(sound ? "Silent" : "Dark"));
         if (!sound) {
             heads.add("Its input");
@@ -131,7 +132,7 @@ final class TroubleCards {
                 null,
                 "Find what is " + (sound ? "silent" : "dark")
                         + " in the table. Look at the lights of all that feeds it. "
-                        + (!sound ? "Switch on what is off." : IN_THE_OPEN.contains(names.kind(all.getFirst().end())) ? WAKE_OPEN : WAKE_NEAR),
+                        + (!sound ? "Switch on what is off." : isOpen ? WAKE_OPEN : WAKE_NEAR),
                 "All lights are on.",
                 null));
         if (anyPlugs) {
