@@ -2,6 +2,7 @@ package housewright.card;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -74,8 +75,25 @@ public record Card(
                 widths.add((int) Math.round(
                         6 + 4 * Math.sqrt(Math.max(heads.get(i).length(), longest))));
             }
-            return new Lookup(title, heads, widths, rows);
+            List<Integer> wide = new ArrayList<>();
+            int all = widths.stream().mapToInt(Integer::intValue).sum();
+            for (int i = 0; i < heads.size(); i++) {
+                int column = i;
+                int word = Stream.concat(Stream.of(heads.get(i)), rows.stream().map(row -> row.get(column)))
+                        .flatMap(text -> Stream.of(text.split(" ")))
+                        .mapToInt(String::length)
+                        .max()
+                        .orElse(0);
+                wide.add(Math.max(widths.get(i), (int) Math.ceil(all * (word * LETTER + PADDING))));
+            }
+            return new Lookup(title, heads, wide, rows);
         }
+
+        /** A letter on a card, as a share of the narrowest paper's text: no word is to be broken. */
+        private static final double LETTER = 2.4 / 182;
+
+        /** What stays free between columns, as such a share. */
+        private static final double PADDING = 4.0 / 182;
     }
 
     /**

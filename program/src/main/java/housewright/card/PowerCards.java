@@ -122,7 +122,10 @@ final class PowerCards {
         };
         String act = switch (touch.how()) {
             case PROGRAM -> "Open " + name + host(touch.thing()) + ".";
-            case BATTERY -> batteries(touch.thing()) + " Switch it on.";
+            case BATTERY ->
+                batteries(touch.thing())
+                        + (kind == Kind.RADIO_RECEIVER ? " Turn it down. Take it out of your ear." : "")
+                        + " Switch it on.";
             case MASTER -> "Switch on " + name + ". Wait. It feeds " + some(step.wakes(), touch.thing()) + ".";
             case SWITCH, BUTTON -> "Switch on " + name + "." + high(touch.thing());
         };

@@ -59,6 +59,13 @@ final class TroubleCards {
         return cards;
     }
 
+    /** What stands before an amplifier thumps as it comes on, and no fader is in between. */
+    private static final String WAKE_OPEN = "Is one off? Pull the fader down. Switch off the amps and speakers. Switch"
+            + " it on, and them last. Go up slowly.";
+
+    private static final String WAKE_NEAR =
+            "Is one off? Take off the phones. Pull the fader down. Switch it on. Go up slowly.";
+
     /** What stands in one row of the table. */
     private record Fed(String input, String bus, List<String> lights, List<String> plugs) {}
 
@@ -88,6 +95,7 @@ final class TroubleCards {
                 .findFirst()
                 .orElse("");
         boolean sound = trouble == Trouble.SOUND;
+        boolean isOpen = IN_THE_OPEN.contains(names.kind(all.getFirst().end()));
         List<String> heads = new ArrayList<>(List.of(sound ? "Silent" : "Dark"));
         if (!sound) {
             heads.add("Its input");
@@ -124,9 +132,7 @@ final class TroubleCards {
                 null,
                 "Find what is " + (sound ? "silent" : "dark")
                         + " in the table. Look at the lights of all that feeds it. "
-                        + (sound
-                                ? "Is one off? Pull the fader down. Switch it on. Go up slowly."
-                                : "Switch on what is off."),
+                        + (!sound ? "Switch on what is off." : isOpen ? WAKE_OPEN : WAKE_NEAR),
                 "All lights are on.",
                 null));
         if (anyPlugs) {

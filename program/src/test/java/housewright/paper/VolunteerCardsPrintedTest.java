@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -46,9 +47,18 @@ class VolunteerCardsPrintedTest {
                 PDFTextStripper stripper = new PDFTextStripper();
                 stripper.setStartPage(i + 1);
                 stripper.setEndPage(i + 1);
-                String text = stripper.getText(document).replaceAll("\\s+", "");
+                String whole = stripper.getText(document);
+                String text = whole.replaceAll("\\s+", "");
                 assertThat(text).contains(card.title().replaceAll("\\s+", ""));
                 for (Block block : card.blocks()) {
+                    if (block instanceof Block.Table table) {
+                        table.rows().stream()
+                                .flatMap(row -> row.cells().stream())
+                                .flatMap(cell -> Stream.of(cell.text().split(" ")))
+                                .forEach(word -> assertThat(whole)
+                                        .as(card.id() + ": no word is broken")
+                                        .contains(word));
+                    }
                     if (block instanceof Block.Steps steps) {
                         steps.steps()
                                 .forEach(step -> assertThat(text)

@@ -158,7 +158,8 @@ public final class ColumnGuess {
             for (int c = 0; c < columns.size(); c++) {
                 Tables.Column column = columns.get(c);
                 double word = headed ? word(column, first.get(i)) : 0;
-                double shape = cells.isEmpty() || !mayBeGuessed(column) ? 0 : shape(column, cells);
+                boolean lacking = column.key().equals(Tables.ID) && cells.size() * 2 < Math.min(body.size(), LOOKED_AT);
+                double shape = cells.isEmpty() || lacking || !mayBeGuessed(column) ? 0 : shape(column, cells);
                 double score = word * 2 + (word == 0 && shape < 0.6 ? 0 : shape) - c * 1e-3;
                 if (word > 0 || (shape >= 0.6 && !isWorded(headed, first.get(i)))) {
                     pairs.add(new Pair(i, column.key(), score));

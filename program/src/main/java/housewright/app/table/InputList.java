@@ -24,6 +24,7 @@ import housewright.model.change.Change;
 import housewright.model.change.Section;
 import housewright.sheet.Sheet;
 import housewright.study.Study;
+import housewright.unit.Gain;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -33,6 +34,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -217,13 +220,20 @@ final class InputList {
         List<Change> changes = new ArrayList<>();
         Equipment was = project.equipment().get(id);
         Equipment thing = thing(id, source, was, cells, notes);
-        if (!thing.equals(was)) {
-            changes.add(new Change.Put(Section.EQUIPMENT, id, thing));
-        }
         Model model = study.types().findModel(thing.model()).orElse(null);
-        if (model != null) {
-            rest(id, model, cells, changes, notes);
-        } else if (cells.containsKey("socket") || cells.containsKey("channel")) {
+        List<String> wired = new ArrayList<>();
+        boolean sent = model != null && rest(id, model, cells, changes, wired);
+        if (sent) { // they are patched, and need no note
+            Map<String, String> without = new LinkedHashMap<>(cells);
+            without.remove("sends");
+            notes.clear();
+            thing = thing(id, source, was, without, notes);
+        }
+        notes.addAll(wired);
+        if (!thing.equals(was)) {
+            changes.addFirst(new Change.Put(Section.EQUIPMENT, id, thing));
+        }
+        if (model == null && (cells.containsKey("socket") || cells.containsKey("channel"))) {
             notes.add("No cable, channel or feed is made: it is not known what type " + id + " is.");
         }
         Project after = Change.apply(project, changes);
@@ -260,7 +270,8 @@ final class InputList {
         keep("sends", "Sends: ", cells, kept);
         keep("note", "", cells, kept);
         if (cells.containsKey("sends")) {
-            notes.add("What goes to whose ears is kept as a note: enter it under Patch.");
+            notes.add("What goes to whose ears is kept as a note, for it names no channel and mixes of a desk plainly, such"
+                    + " as mix 1, mix 2: enter it under Patch.");
         }
         Remarks old = was == null ? Remarks.NONE : was.remarks();
         String note = kept.isEmpty() ? old.note() : String.join(". ", kept);
@@ -324,8 +335,12 @@ final class InputList {
         }
     }
 
-    /** Cable, channel and feed of a source whose type is known. */
-    private void rest(String id, Model model, Map<String, String> cells, List<Change> changes, List<String> notes) {
+    /**
+     * Cable, channel, sends and feed of a source whose type is known.
+     *
+     * @return whether all sends of the row are patched
+     */
+    private boolean rest(String id, Model model, Map<String, String> cells, List<Change> changes, List<String> notes) {
         Shape shape = Shape.of(model);
         phantom(model, cells.getOrDefault("phantom", ""), notes);
         List<String> outs = shape.sockets().values().stream()
@@ -351,7 +366,8 @@ final class InputList {
             changes.add(new Change.Put(
                     Section.CABLES, cable, cable(cable, new Ref(id + "." + outs.getFirst()), new Ref(socket))));
         }
-        channel(cells.getOrDefault("channel", ""), socket, changes, notes);
+        Strip strip = channel(cells.getOrDefault("channel", ""), socket, changes, notes);
+        boolean sent = strip != null && sends(cells.getOrDefault("sends", ""), strip, changes, notes);
         boolean begins = project.feeds().values().stream()
                 .anyMatch(
                         feed -> feed.from().stream().anyMatch(ref -> ref.text().startsWith(id + ".")));
@@ -371,6 +387,7 @@ final class InputList {
                             Remarks.NONE)));
             notes.add("The feed " + id + " begins there; say where it must arrive.");
         }
+        return sent;
     }
 
     private static void phantom(Model model, String said, List<String> notes) {
@@ -447,17 +464,17 @@ final class InputList {
     }
 
     /** Patches the socket into the desk's channel: directly on the desk, or by the stage box's link where it is joined to it. */
-    private void channel(String said, @Nullable String socket, List<Change> changes, List<String> notes) {
+    private @Nullable Strip channel(
+            String said, @Nullable String socket, List<Change> changes, List<String> notes) {
         String digits = said.replaceFirst("(?i)^(ch(annel)?|in(put)?)?[ .#-]*", "");
         if (socket == null || !digits.matches("\\d{1,4}")) {
-            return;
+            return null;
         }
         String channel = "ch-" + Integer.parseInt(digits);
         String thing = socket.substring(0, socket.indexOf('.'));
         String port = socket.substring(socket.indexOf('.') + 1);
         if (hasPoint(thing, channel)) {
-            patch(thing, port, channel, changes, notes);
-            return;
+            return patch(thing, port, channel, changes, notes);
         }
         String link = linked(thing, port);
         for (Cable cable : project.cables().values()) {
@@ -465,21 +482,26 @@ final class InputList {
             if (other != null && cable.life() != Life.STRIKE && link != null) {
                 String desk = other.substring(0, other.indexOf('.'));
                 if (hasPoint(desk, channel)) {
-                    patch(
+                    return patch(
                             desk,
                             other.substring(other.indexOf('.') + 1) + link.substring(link.indexOf(':')),
                             channel,
                             changes,
                             notes);
-                    return;
                 }
             }
         }
         notes.add("Channel " + said + " is not set: no desk was found that " + socket
                 + " leads to directly. Enter it under Patch.");
+        return null;
     }
 
-    private void patch(String desk, String from, String channel, List<Change> changes, List<String> notes) {
+    /** A channel of a desk. */
+    private record Strip(String desk, String channel) {}
+
+    /** The channel that the source comes in on; null where something else does. */
+    private @Nullable Strip patch(
+            String desk, String from, String channel, List<Change> changes, List<String> notes) {
         PatchEntry entry =
                 new PatchEntry(new LocalRef(from), List.of(new LocalRef(channel)), null, null, null, null, null);
         List<PatchEntry> entries = project.patch().getOrDefault(desk, List.of());
@@ -490,14 +512,76 @@ final class InputList {
                 .flatMap(each -> each.join().pairs().stream())
                 .anyMatch(pair -> pair.to().toString().equals(channel)
                         && pair.from().toString().equals(from));
-        if (same) {
-            return;
-        }
-        if (there) {
+        if (there && !same) {
             notes.add("Something else is patched into " + desk + ", " + channel + " already; the list's is left.");
-            return;
+            return null;
         }
-        changes.add(new Change.Patch(desk, entry));
+        if (!same) {
+            changes.add(new Change.Patch(desk, entry));
+        }
+        return new Strip(desk, channel);
+    }
+
+    /** One of several sends: a mix by name or, after one with a name, by number alone; with a gain or without. */
+    private static final Pattern SEND = Pattern.compile(
+            "(?i)(?:(mix|aux)(?:es)?[ .#-]*)?(\\d{1,2})(?: *\\(? *([+-]?\\d{1,2}(?:[.,]\\d+)?) *dB *\\)?)?");
+
+    /**
+     * Patches the channel into the mixes that the cell names.
+     *
+     * @return whether it names nothing else
+     */
+    private boolean sends(String said, Strip strip, List<Change> changes, List<String> notes) {
+        List<PatchEntry> entries = new ArrayList<>();
+        String word = "";
+        for (String each : said.replace('\u2212', '-').split(" *[,;/+&] *(?![\\d.,]* *dB)")) {
+            Matcher send = SEND.matcher(each.strip());
+            if (!send.matches() || (send.group(1) == null && word.isEmpty())) {
+                return false;
+            }
+            word = send.group(1) == null ? word : send.group(1).toLowerCase(Locale.ROOT);
+            String other = word.equals("mix") ? "aux" : "mix";
+            String number = "-" + Integer.parseInt(send.group(2));
+            String mix = hasPoint(strip.desk(), word + number) ? word + number : other + number;
+            if (!hasPoint(strip.desk(), mix)) {
+                return false;
+            }
+            String gain = send.group(3);
+            entries.add(new PatchEntry(
+                    new LocalRef(strip.channel()),
+                    List.of(new LocalRef(mix)),
+                    null,
+                    gain == null ? null : Gain.parse(gain.replace("+", "").replace(',', '.') + " dB"),
+                    null,
+                    null,
+                    null));
+        }
+        List<String> there = new ArrayList<>();
+        List<String> made = new ArrayList<>();
+        for (PatchEntry entry : entries) {
+            String mix = entry.to().getFirst().toString();
+            if (isPatched(strip, mix)) {
+                there.add(mix);
+            } else if (!made.contains(mix)) {
+                made.add(mix);
+                changes.add(new Change.Patch(strip.desk(), entry));
+            }
+        }
+        if (!made.isEmpty()) {
+            notes.add(strip.channel() + " goes to " + String.join(", ", made) + " of " + strip.desk()
+                    + "; the list does not say whether before the fader: set that under Patch.");
+        }
+        if (!there.isEmpty()) {
+            notes.add(strip.channel() + " goes to " + String.join(", ", there) + " already, and is left as it is.");
+        }
+        return true;
+    }
+
+    private boolean isPatched(Strip strip, String mix) {
+        return project.patch().getOrDefault(strip.desk(), List.of()).stream()
+                .flatMap(each -> each.join().pairs().stream())
+                .anyMatch(pair -> pair.from().toString().equals(strip.channel())
+                        && pair.to().toString().equals(mix));
     }
 
     private boolean hasPoint(String thing, String point) {

@@ -223,6 +223,16 @@ public final class Paste {
             return new PastedRow(
                     number, "", true, cells, List.of(new CellError("", Tables.ID, none, "a cell of it", null)), notes);
         }
+        if (id.isEmpty() && table == Table.EQUIPMENT && !cells.containsKey("model") && !cells.containsKey("label")) {
+            String none = "nothing that says which thing it is";
+            return new PastedRow(
+                    number,
+                    "",
+                    true,
+                    cells,
+                    List.of(new CellError("", Tables.ID, none, "an id, a label or a type in some column", null)),
+                    notes);
+        }
         if (id.isEmpty() && table != Table.PATCH) {
             id = proposed(cells, taken);
             notes.add("Named " + id + ".");

@@ -75,6 +75,19 @@ class PasteTest {
         assertThat(pasted.rows().getFirst().errors().getFirst().column()).isEqualTo("model");
     }
 
+    /** Heads in another language, and names that are none of ours: what the addresses belong to is not guessed. */
+    @Test
+    void aThingThatNothingNamesIsRefused() {
+        Guess guess = ColumnGuess.of(
+                STUDY,
+                Table.EQUIPMENT,
+                "Gerät vorn\t192.168.10.99\tVLAN\nGerät Mitte\t192.168.10.98\t\nGerät hinten\t192.168.10.97\t\n");
+        assertThat(guess.columns()).containsExactly("", "ip", "");
+        Paste.Pasted pasted = Paste.read(STUDY, Table.EQUIPMENT, guess);
+        assertThat(pasted.accepted()).isZero();
+        assertThat(pasted.rows().getFirst().errors().getFirst().found()).contains("which thing it is");
+    }
+
     @Test
     void namesBecomeIdsAndTypesAreKnownByTheirNames() {
         String name = STUDY.types().findModel("camera-ptz-20x").orElseThrow().name();

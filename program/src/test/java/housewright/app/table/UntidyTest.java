@@ -99,6 +99,50 @@ class UntidyTest {
     }
 
     @Test
+    void inEarSendsThatNameMixesPlainlyArePatched() {
+        Project hall = Halls.of("""
+                equipment:
+                  desk: {model: desk-digital-32-stage-a}
+                  box: {model: stagebox-16x8-stage-a}
+                cables:
+                  C001: {type: cat6-screened, from: desk.link, to: box.link}
+                """);
+        Sheet sheet = new Sheet(
+                "Input list",
+                List.of(
+                        new Sheet.Row(1, List.of("Ch", "Source", "Mic", "Socket", "In-ear sends")),
+                        new Sheet.Row(2, List.of("1", "Ann", "mic-dynamic-vocal", "1", "mix 1, 2 (-6,5 dB) / Aux 3 +2 dB")),
+                        new Sheet.Row(3, List.of("2", "Ben", "mic-dynamic-vocal", "2", "Ben's pack")),
+                        new Sheet.Row(4, List.of("3", "Cem", "mic-dynamic-vocal", "3", "mix 99")),
+                        new Sheet.Row(5, List.of("4", "Dot", "mic-dynamic-vocal", "4", "1, 2")),
+                        new Sheet.Row(6, List.of("5", "Eve", "mic-dynamic-vocal", "nowhere", "mix 1"))));
+        Project after = Change.apply(hall, sent(hall, sheet).changes());
+        assertThat(after.patch().get("desk"))
+                .filteredOn(entry -> entry.from().toString().startsWith("ch-"))
+                .extracting(entry -> entry.join().text() + " " + entry.gain())
+                .containsExactly("ch-1 -> mix-1 null", "ch-1 -> mix-2 -6.5 dB", "ch-1 -> mix-3 2 dB");
+        assertThat(after.equipment().get("ann").remarks().note()).isNull();
+        assertThat(after.equipment().get("ben").remarks().note()).isEqualTo("Sends: Ben's pack");
+        assertThat(after.equipment().get("cem").remarks().note()).isEqualTo("Sends: mix 99");
+        assertThat(after.equipment().get("dot").remarks().note())
+                .as("a number alone may be anything")
+                .isEqualTo("Sends: 1, 2");
+        assertThat(after.equipment().get("eve").remarks().note())
+                .as("on no channel")
+                .isEqualTo("Sends: mix 1");
+        SheetImport twice = sent(after, sheet);
+        assertThat(twice.changes()).as("taken already").isEmpty();
+        assertThat(twice.rows().getFirst().notes()).anyMatch(note -> note.contains("mix-1, mix-2, mix-3 already"));
+    }
+
+    private static SheetImport sent(Project hall, Sheet sheet) {
+        Study study = Study.of(hall, Halls.LIBRARY);
+        return SheetImport.of(
+                study,
+                FoundTable.find(study, List.of(sheet), new FoundTable.Wish("", null)).orElseThrow());
+    }
+
+    @Test
     void anInputListMakesCableChannelAndFeedWhereItIsPlain() {
         Project hall = Halls.of("""
                 venue: {rooms: {hall: {}}, places: {stage: {room: hall}, desk: {room: hall}}}
