@@ -72,8 +72,9 @@ class PlanBasisTest {
 
         assertThat(basis(project(right, right)).assumed()).noneMatch(each -> each.startsWith("By the log"));
         assertThat(basis(project(right, "to: 2027-05-08 19:35, people: [lead]")).assumed())
-                .contains("By the log lead has worked 10 h 35 min on 2027-05-08, and a day is 10 h at most: nothing more is"
-                        + " planned for lead that day. Where that is not so, mend the times in the log.");
+                .contains(
+                        "By the log lead has worked 10 h 35 min on 2027-05-08, and a day is 10 h at most: nothing more is"
+                                + " planned for lead that day. Where that is not so, mend the times in the log.");
     }
 
     @Test
