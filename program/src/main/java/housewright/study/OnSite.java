@@ -19,6 +19,7 @@ import housewright.plan.Window;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -26,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Lays the project's pins, log and accepted plan on the axis of a job. */
@@ -123,7 +125,32 @@ final class OnSite {
                 }
             }
         });
+        fullDays(done);
         return new Log(now, done, begun, late, blocked);
+    }
+
+    /** Whoever has worked as long as a day may be, by the log, gets nothing more that day: a time typed wrong does it, too. */
+    private void fullDays(List<Slot> done) {
+        int today = now - now % Job.DAY;
+        for (Person person : job.people()) {
+            BitSet worked = new BitSet();
+            done.stream()
+                    .filter(slot -> slot.people().contains(person.id()))
+                    .flatMap(slot -> slot.pieces().stream())
+                    .forEach(piece -> worked.set(Math.max(0, piece.from()), Math.max(0, piece.to())));
+            int minutes = worked.get(today, today + Job.DAY).cardinality();
+            boolean wouldBeFree = Stream.concat(person.onSite().stream(), person.remote().stream())
+                    .anyMatch(free -> free.to() > now && free.from() < today + Job.DAY);
+            if (wouldBeFree && minutes >= person.limits().minutesADay()) {
+                assumed.add("By the log %s has worked %s on %s, and a day is %s at most: nothing more is planned for %s that day. Where that is not so, mend the times in the log."
+                        .formatted(
+                                person.id(),
+                                said(minutes),
+                                job.at(today).toLocalDate(),
+                                said(person.limits().minutesADay()),
+                                person.id()));
+            }
+        }
     }
 
     private void delivery(LogEntry entry, Map<String, Integer> late) {
@@ -261,6 +288,10 @@ final class OnSite {
                     + ": plans go in steps of " + job.tick() + " min.");
         }
         return onGrid;
+    }
+
+    private static String said(int minutes) {
+        return minutes / 60 + " h" + (minutes % 60 == 0 ? "" : " " + minutes % 60 + " min");
     }
 
     private static String said(LocalDateTime at) {

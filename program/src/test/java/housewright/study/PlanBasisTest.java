@@ -67,6 +67,17 @@ class PlanBasisTest {
     }
 
     @Test
+    void aDayThatTheLogFillsIsTold() {
+        String right = "to: 2027-05-08 09:35, people: [lead]";
+
+        assertThat(basis(project(right, right)).assumed()).noneMatch(each -> each.startsWith("By the log"));
+        assertThat(basis(project(right, "to: 2027-05-08 19:35, people: [lead]")).assumed())
+                .contains(
+                        "By the log lead has worked 10 h 35 min on 2027-05-08, and a day is 10 h at most: nothing more is"
+                                + " planned for lead that day. Where that is not so, mend the times in the log.");
+    }
+
+    @Test
     void whatNobodyKnowsTheEndOfIsNeverPlanned() {
         PlanBasis basis = basis(project("{state: blocked, until: 2027-05-08 11:00, why", "{state: blocked, why"));
 
