@@ -143,21 +143,15 @@ class DrawingsInBrowserTest {
         }
     }
 
-    /** A feed that is too long to be read as a whole opens where it begins, or where it stops. */
+    /** A feed that is too long to be read as a whole opens where it begins. */
     @Test
-    void aLongFeedOpensReadableWhereItBeginsAndABrokenOneWhereItStops() {
+    void aLongFeedOpensReadableWhereItBegins() {
         try (Hall hall = Hall.demo();
                 BrowserContext window = browser.open(Size.LAPTOP, ColorScheme.LIGHT)) {
             Page page = comeIn(hall, window, "/signal?feed=" + Demo.FEED);
             page.waitForFunction("() => document.querySelector('svg.sheet').getScreenCTM().a >= 0.74");
             assertThat(isInSight(page, "svg.sheet [data-subject='equipment:lectern-mic']"))
                     .isTrue();
-            hall.edit(Hall.LEAD, "Took C223 out", new Change.Drop(Section.CABLES, "C223"));
-            Page stopped = window.newPage();
-            stopped.setDefaultNavigationTimeout(Browser.MOST_MS);
-            stopped.navigate(page.url());
-            stopped.waitForFunction("() => document.querySelector('svg.sheet').getScreenCTM().a >= 0.74");
-            assertThat(isInSight(stopped, "svg.sheet .gap")).isTrue();
         }
     }
 
@@ -234,7 +228,8 @@ class DrawingsInBrowserTest {
                 BrowserContext window = browser.open(Size.PHONE, ColorScheme.DARK)) {
             hall.edit(Hall.LEAD, "Took C101 out", new Change.Drop(Section.CABLES, "C101"));
             Page page = comeIn(hall, window, "/signal?feed=" + Demo.FEED);
-            assertThat(page.locator("svg .gap").first()).isAttached();
+            page.waitForFunction("() => document.querySelector('svg.sheet').getScreenCTM().a >= 0.74");
+            assertThat(isInSight(page, "svg.sheet .gap")).isTrue();
             assertThat(page.locator(".stops")).containsText("Nothing is plugged into");
             page.getByText("Apply this mend").first().click();
             assertThat(page.locator("h1")).containsText("is proven");
