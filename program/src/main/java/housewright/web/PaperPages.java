@@ -172,8 +172,9 @@ final class PaperPages {
         private Earlier earlier() throws StoreException {
             Map<Long, Supplier<@Nullable Study>> studies = new HashMap<>();
             Map<String, Supplier<@Nullable Study>> bySheet = new HashMap<>();
-            outOfDate().forEach((sheet, revision) ->
-                    bySheet.put(sheet, studies.computeIfAbsent(revision, each -> once(() -> studyAt(each)))));
+            outOfDate()
+                    .forEach((sheet, revision) ->
+                            bySheet.put(sheet, studies.computeIfAbsent(revision, each -> once(() -> studyAt(each)))));
             return Earlier.of(bySheet);
         }
 

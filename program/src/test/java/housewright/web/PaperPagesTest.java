@@ -118,13 +118,12 @@ class PaperPagesTest {
                     cable.tested(),
                     cable.was(),
                     cable.remarks());
-            own.edit(
-                    new Author("ada", Role.LEAD),
-                    "Another length",
-                    new Change.Put(Section.CABLES, cable.id(), other));
+            own.edit(new Author("ada", Role.LEAD), "Another length", new Change.Put(Section.CABLES, cable.id(), other));
             String page = lead.get(papers + "/cable-schedule").body();
             assertThat(page.split("<tr class=\"changed\">", -1)).hasSize(2);
-            assertThat(page.substring(page.indexOf("<tr class=\"changed\">")).replaceAll("<[^>]*>", " ").strip())
+            assertThat(page.substring(page.indexOf("<tr class=\"changed\">"))
+                            .replaceAll("<[^>]*>", " ")
+                            .strip())
                     .startsWith(cable.id());
             byte[] marked = lead.bytes(lead.form(papers + "/cable-schedule/print", Map.of()));
             byte[] after = lead.getBytes(papers + "/cable-schedule/pdf");
@@ -204,7 +203,8 @@ class PaperPagesTest {
         }
         String all = text(viewer.getBytes("/p/" + hall.job().id() + "/binder/pdf"));
         assertThat(all).contains("Contents", "Page 1 of ", "Input list").doesNotContain("First issue");
-        assertThat(names).contains("index.html", "contents.pdf", "binder.pdf", "cable-schedule.pdf", "cable-schedule.csv");
+        assertThat(names)
+                .contains("index.html", "contents.pdf", "binder.pdf", "cable-schedule.pdf", "cable-schedule.csv");
         viewer.getBytes(papers() + "/cable-schedule/xlsx"); // the press keeps only the last
         assertThat(viewer.getBytes("/p/" + hall.job().id() + "/binder"))
                 .as("made again")

@@ -177,8 +177,7 @@ public final class Binder {
         List<PdfBook.Part> parts = new ArrayList<>();
         for (Paper paper : Papers.all()) {
             String name = paper.id() + ".pdf";
-            if (!paper.isOnLabels()
-                    && files.getOrDefault(paper.id(), List.of()).contains(name)) {
+            if (!paper.isOnLabels() && files.getOrDefault(paper.id(), List.of()).contains(name)) {
                 parts.add(new PdfBook.Part(paper.id(), paper.title(), Files.readAllBytes(folder.resolve(name))));
             }
         }
@@ -186,9 +185,7 @@ public final class Binder {
         watch.accept(
                 "All in one PDF",
                 () -> made.set(PdfBook.of(
-                        hall + ": papers",
-                        parts,
-                        pages -> contents(contents.numbered(pages), manifest, hall))));
+                        hall + ": papers", parts, pages -> contents(contents.numbered(pages), manifest, hall))));
         return made.get();
     }
 

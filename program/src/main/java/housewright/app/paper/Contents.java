@@ -156,7 +156,8 @@ final class Contents {
             out.raw("</td></tr>\n");
         });
         out.raw("</tbody></table></div>\n");
-        out.raw("<p><a href=\"contents.pdf\">Contents to print</a> <a href=\"binder.pdf\">All in one PDF</a>, its pages numbered through; labels are by themselves.</p>\n");
+        out.raw(
+                "<p><a href=\"contents.pdf\">Contents to print</a> <a href=\"binder.pdf\">All in one PDF</a>, its pages numbered through; labels are by themselves.</p>\n");
         sheet().blocks().stream().skip(2).forEach(out::block);
         return HtmlPage.page(hall + ": papers", out.toString());
     }

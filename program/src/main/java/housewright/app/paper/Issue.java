@@ -39,8 +39,7 @@ import java.util.zip.ZipOutputStream;
  * @param date of the revision
  * @param earlier what was printed before
  */
-public record Issue(
-        Study study, PageSize size, Labelling labels, String revision, LocalDate date, Earlier earlier) {
+public record Issue(Study study, PageSize size, Labelling labels, String revision, LocalDate date, Earlier earlier) {
 
     private String hall() {
         return study.project().about().name();

@@ -46,7 +46,8 @@ public final class Pdf {
             Issued issued = sheets.get(i);
             String name = "sheet-" + i;
             new Sheets(issued, name, hall + " · " + title, question, pages, body, ownBlocks).write();
-            outline.append("<bookmark name=\"" + Markup.escaped(issued.sheet().title()) + "\" href=\"#" + name + "\"/>");
+            outline.append(
+                    "<bookmark name=\"" + Markup.escaped(issued.sheet().title()) + "\" href=\"#" + name + "\"/>");
         }
         String html = "<html><head><title>" + Markup.escaped(title) + "</title><style>" + Markup.escaped(pages.style())
                 + "</style><bookmarks>" + outline + "</bookmarks></head><body>" + body + "</body></html>";

@@ -54,7 +54,9 @@ public final class PdfBook {
                 int first = next;
                 pages.put(
                         each.part().id(),
-                        each.starts().stream().map(start -> first + start.page()).toList());
+                        each.starts().stream()
+                                .map(start -> first + start.page())
+                                .toList());
                 next += each.document().getNumberOfPages();
             }
             Part front = new Part("contents", "Contents", contents.apply(pages));

@@ -59,8 +59,7 @@ final class Prints {
     }
 
     static Optional<Stationery> findStationery(Handle handle, String project, String person) throws StoreException {
-        return handle.createQuery(
-                        "SELECT size, labels FROM stationery WHERE project = :project AND person = :person")
+        return handle.createQuery("SELECT size, labels FROM stationery WHERE project = :project AND person = :person")
                 .bind("project", Journal.getKey(handle, project))
                 .bind("person", person)
                 .map((row, context) -> new Stationery(row.getString("size"), row.getString("labels")))

@@ -133,7 +133,8 @@ class BinderTest {
     void allInOnePdfIsNumberedThroughAndTheContentsNameTheRightPages() throws IOException {
         Binding.Bound bound = bound(REFIT, "2027-01-11");
         int pages = pages("contents");
-        Set<String> papers = bound.sheets().stream().map(Binding.IssuedSheet::paper).collect(Collectors.toSet());
+        Set<String> papers =
+                bound.sheets().stream().map(Binding.IssuedSheet::paper).collect(Collectors.toSet());
         for (String paper : papers) {
             pages += Papers.find(paper).orElseThrow().isOnLabels() ? 0 : pages(paper);
         }
@@ -152,9 +153,8 @@ class BinderTest {
             int named = 0;
             for (Binding.IssuedSheet sheet : bound.sheets()) {
                 Paper paper = Papers.find(sheet.paper()).orElseThrow();
-                Matcher row = Pattern.compile(
-                                "(?m)^" + Pattern.quote(paper.title()) + " " + Pattern.quote(sheet.title()) + " "
-                                        + bound.revision() + " 2027-01-11 (\\d+)\\s*$")
+                Matcher row = Pattern.compile("(?m)^" + Pattern.quote(paper.title()) + " "
+                                + Pattern.quote(sheet.title()) + " " + bound.revision() + " 2027-01-11 (\\d+)\\s*$")
                         .matcher(contents);
                 if (row.find()) {
                     named++;
