@@ -270,8 +270,9 @@ final class InputList {
         keep("sends", "Sends: ", cells, kept);
         keep("note", "", cells, kept);
         if (cells.containsKey("sends")) {
-            notes.add("What goes to whose ears is kept as a note, for it names no channel and mixes of a desk plainly, such"
-                    + " as mix 1, mix 2: enter it under Patch.");
+            notes.add(
+                    "What goes to whose ears is kept as a note, for it names no channel and mixes of a desk plainly, such"
+                            + " as mix 1, mix 2: enter it under Patch.");
         }
         Remarks old = was == null ? Remarks.NONE : was.remarks();
         String note = kept.isEmpty() ? old.note() : String.join(". ", kept);
@@ -464,8 +465,7 @@ final class InputList {
     }
 
     /** Patches the socket into the desk's channel: directly on the desk, or by the stage box's link where it is joined to it. */
-    private @Nullable Strip channel(
-            String said, @Nullable String socket, List<Change> changes, List<String> notes) {
+    private @Nullable Strip channel(String said, @Nullable String socket, List<Change> changes, List<String> notes) {
         String digits = said.replaceFirst("(?i)^(ch(annel)?|in(put)?)?[ .#-]*", "");
         if (socket == null || !digits.matches("\\d{1,4}")) {
             return null;
@@ -500,8 +500,7 @@ final class InputList {
     private record Strip(String desk, String channel) {}
 
     /** The channel that the source comes in on; null where something else does. */
-    private @Nullable Strip patch(
-            String desk, String from, String channel, List<Change> changes, List<String> notes) {
+    private @Nullable Strip patch(String desk, String from, String channel, List<Change> changes, List<String> notes) {
         PatchEntry entry =
                 new PatchEntry(new LocalRef(from), List.of(new LocalRef(channel)), null, null, null, null, null);
         List<PatchEntry> entries = project.patch().getOrDefault(desk, List.of());

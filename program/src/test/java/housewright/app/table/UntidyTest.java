@@ -111,7 +111,8 @@ class UntidyTest {
                 "Input list",
                 List.of(
                         new Sheet.Row(1, List.of("Ch", "Source", "Mic", "Socket", "In-ear sends")),
-                        new Sheet.Row(2, List.of("1", "Ann", "mic-dynamic-vocal", "1", "mix 1, 2 (-6,5 dB) / Aux 3 +2 dB")),
+                        new Sheet.Row(
+                                2, List.of("1", "Ann", "mic-dynamic-vocal", "1", "mix 1, 2 (-6,5 dB) / Aux 3 +2 dB")),
                         new Sheet.Row(3, List.of("2", "Ben", "mic-dynamic-vocal", "2", "Ben's pack")),
                         new Sheet.Row(4, List.of("3", "Cem", "mic-dynamic-vocal", "3", "mix 99")),
                         new Sheet.Row(5, List.of("4", "Dot", "mic-dynamic-vocal", "4", "1, 2")),
@@ -139,7 +140,8 @@ class UntidyTest {
         Study study = Study.of(hall, Halls.LIBRARY);
         return SheetImport.of(
                 study,
-                FoundTable.find(study, List.of(sheet), new FoundTable.Wish("", null)).orElseThrow());
+                FoundTable.find(study, List.of(sheet), new FoundTable.Wish("", null))
+                        .orElseThrow());
     }
 
     @Test
