@@ -142,13 +142,14 @@ final class OnSite {
             boolean wouldBeFree = Stream.concat(person.onSite().stream(), person.remote().stream())
                     .anyMatch(free -> free.to() > now && free.from() < today + Job.DAY);
             if (wouldBeFree && minutes >= person.limits().minutesADay()) {
-                assumed.add("By the log %s has worked %s on %s, and a day is %s at most: nothing more is planned for %s that day. Where that is not so, mend the times in the log."
-                        .formatted(
-                                person.id(),
-                                said(minutes),
-                                job.at(today).toLocalDate(),
-                                said(person.limits().minutesADay()),
-                                person.id()));
+                assumed.add(
+                        "By the log %s has worked %s on %s, and a day is %s at most: nothing more is planned for %s that day. Where that is not so, mend the times in the log."
+                                .formatted(
+                                        person.id(),
+                                        said(minutes),
+                                        job.at(today).toLocalDate(),
+                                        said(person.limits().minutesADay()),
+                                        person.id()));
             }
         }
     }
