@@ -402,7 +402,7 @@ final class PlanJobMaker {
         if (there == null) {
             assumed.add("Order " + order.id()
                     + " has neither a promised day nor a lead time: planned as if it were there.");
-            return new Delivery(order.id(), order.id(), 0, 0, 0);
+            return new Delivery(order.id(), order.id(), 0, 0, 0, false);
         }
         int expected = order.arrived() != null
                 ? minute(there.atStartOfDay())
@@ -412,7 +412,8 @@ final class PlanJobMaker {
             assumed.add("Deliveries come when promised; for how likely the days are kept, one in five comes up to "
                     + LATE_DAYS + " days late (common practice).");
         }
-        return new Delivery(order.id(), order.id(), expected, Math.max(expected, latest), chance);
+        boolean promised = order.arrived() != null || order.promised() != null;
+        return new Delivery(order.id(), order.id(), expected, Math.max(expected, latest), chance, promised);
     }
 
     private Task task(WorkTask task) {

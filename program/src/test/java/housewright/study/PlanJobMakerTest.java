@@ -11,7 +11,9 @@ import housewright.plan.Effort;
 import housewright.plan.Hire;
 import housewright.plan.Job;
 import housewright.plan.Limits;
+import housewright.plan.Log;
 import housewright.plan.Promise;
+import housewright.plan.Ready;
 import housewright.plan.Request;
 import housewright.plan.Schedule;
 import housewright.plan.Task;
@@ -21,6 +23,7 @@ import housewright.plan.Visit;
 import housewright.plan.Window;
 import housewright.plan.check.PlanChecker;
 import housewright.plan.list.ListScheduler;
+import housewright.plan.report.Reports;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
@@ -259,6 +262,17 @@ class PlanJobMakerTest {
         assertThat(job.delivery("here")).isEqualTo(new Delivery("here", "here", at(1, 0), at(1, 0), 0));
         assertThat(job.delivery("said").expected()).isEqualTo(at(2, 0));
         assertThat(job.delivery("said").lateChance()).isPositive();
+        assertThat(job.deliveries())
+                .filteredOn(Delivery::promised)
+                .extracting(Delivery::id)
+                .containsExactly("here", "said");
+        List<Ready> ready = Reports.ready(
+                job, new Log(at(5, 10), List.of(), List.of(), Map.of(), Map.of()), new Schedule(List.of()), "ann");
+        assertThat(ready)
+                .filteredOn(each -> each.task().startsWith("receive-"))
+                .extracting(Ready::task)
+                .as("what nobody has promised is not there to be unpacked")
+                .containsExactly("receive-said");
         assertThat(job.delivery("said").latest()).isGreaterThan(at(2, 0)).isLessThanOrEqualTo(job.end());
         assertThat(job.delivery("lead").expected()).isEqualTo(at(3, 0));
         assertThat(job.delivery("open").expected()).isEqualTo(at(4, 0));

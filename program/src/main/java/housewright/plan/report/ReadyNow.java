@@ -1,5 +1,6 @@
 package housewright.plan.report;
 
+import housewright.plan.Delivery;
 import housewright.plan.Hire;
 import housewright.plan.Job;
 import housewright.plan.Log;
@@ -57,8 +58,7 @@ final class ReadyNow {
         int now = log.now();
         boolean firstDone = task.timing().after().stream()
                 .allMatch(id -> log.done().stream().anyMatch(done -> done.task().equals(id)));
-        boolean there = task.timing().deliveries().stream()
-                .allMatch(id -> log.late().getOrDefault(id, job.delivery(id).expected()) <= now);
+        boolean there = task.timing().deliveries().stream().allMatch(id -> isThere(job.delivery(id)));
         Integer start = task.timing().start();
         return firstDone
                 && there
@@ -69,6 +69,12 @@ final class ReadyNow {
                 && hireToday(task)
                 && roomIsFree(task)
                 && !mustWait(task);
+    }
+
+    /** By what was said of it: that nobody has said when it comes is no reason to unpack it. */
+    private boolean isThere(Delivery delivery) {
+        Integer late = log.late().get(delivery.id());
+        return late != null ? late <= log.now() : delivery.promised() && delivery.expected() <= log.now();
     }
 
     private boolean fits(Task task, Person person) {
@@ -139,8 +145,8 @@ final class ReadyNow {
         int others = task.crew().count() - 1;
         String says = waiting.isEmpty()
                 ? "Nothing waits for it."
-                : "%s %s, %s min of work, cannot begin before it is done."
-                        .formatted(waiting.size(), waiting.size() == 1 ? "task" : "tasks", minutes);
+                : "%s %s, %s of work, cannot begin before it is done."
+                        .formatted(waiting.size(), waiting.size() == 1 ? "task" : "tasks", Wishes.hours(minutes));
         return new Ready(
                 task.id(),
                 List.copyOf(waiting),

@@ -362,7 +362,13 @@ final class Wishes {
     private static Job arrives(Job job, Delivery delivery, int at) {
         return job.withDeliveries(job.deliveries().stream()
                 .map(each -> each.id().equals(delivery.id())
-                        ? new Delivery(each.id(), each.name(), at, Math.max(at, each.latest()), each.lateChance())
+                        ? new Delivery(
+                                each.id(),
+                                each.name(),
+                                at,
+                                Math.max(at, each.latest()),
+                                each.lateChance(),
+                                each.promised())
                         : each)
                 .toList());
     }
