@@ -177,8 +177,21 @@ final class PlanJobMaker {
                         .toList(),
                 tasks,
                 promises());
+        unguarded(services);
         goneUnasked();
         return new PlanJob(job, List.copyOf(assumed), unplanned(people, tasks));
+    }
+
+    /** What takes apart something that works is kept from the events that somebody has entered, and from no other day. */
+    private void unguarded(List<Window> services) {
+        if (work.tasks().stream().anyMatch(task -> !task.takesApart().isEmpty())) {
+            assumed.add(
+                    services.isEmpty()
+                            ? "No event in the hall is entered, so nothing is kept whole for one: enter every service and"
+                                    + " whatever else the hall is used for until the work is done."
+                            : "Only the events that are entered are kept whole. Whatever else the hall is used for until"
+                                    + " the work is done, an ordinary service too, has to be entered as one.");
+        }
     }
 
     /** What goes and no feed that works today uses: an old lamp may light a service, and nothing here says so. */

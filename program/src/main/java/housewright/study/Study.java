@@ -398,6 +398,12 @@ public final class Study implements Evidence {
                 .get();
     }
 
+    /** Whether {@link #mends} are at hand: to find that there is none can take long. */
+    public boolean knowsMends(FeedProof proof) {
+        Once<List<Mend>> known = mends.get(proof.feed().id());
+        return proof.proven() || proof.pairs().isEmpty() || (known != null && known.isKnown());
+    }
+
     /** Whether a feed that fails at this moment is proven in the target: the work brings it. */
     public boolean comesWithTheWork(FeedProof proof) {
         return !moment.equals(Moment.target())

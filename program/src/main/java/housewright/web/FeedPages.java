@@ -43,7 +43,11 @@ final class FeedPages {
     private static void show(Visit visit) throws StoreException {
         OpenProject job = visit.job();
         Now now = job.now();
-        FeedPage page = FeedPage.of(now, proof(visit, now), new PageLinks(Visit.home(job)));
+        FeedProof proof = proof(visit, now);
+        if (visit.waitsForMends()) {
+            now.study().mends(proof);
+        }
+        FeedPage page = FeedPage.of(now, proof, new PageLinks(Visit.home(job)));
         visit.show(
                 job, now, Page.FEEDS, page.id(), (output, frame) -> JtefeedGenerated.render(output, null, frame, page));
     }

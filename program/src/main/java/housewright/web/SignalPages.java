@@ -38,6 +38,10 @@ final class SignalPages {
         Drawn drawn = visit.common.sheets().of(visit, job, now);
         Found found = find(visit, now, drawn);
         String home = Visit.home(job);
+        String feed = found.asked().feed();
+        if (feed != null && visit.waitsForMends()) {
+            now.study().findProof(feed).ifPresent(now.study()::mends);
+        }
         SignalPage page = SignalPage.of(
                 now,
                 drawn.drawings(),

@@ -220,6 +220,11 @@ final class Visit {
         goOn(refused ? Typed.with(this, ctx.path(), page) : Typed.without(page), notice);
     }
 
+    /** Whether the page is asked for a second time, with the mends that it did not wait for. */
+    boolean waitsForMends() {
+        return "mends".equals(ctx.header("X-Housewright-Part"));
+    }
+
     /** Says what came of an edit, and goes back to where it was asked for. */
     void settle(OpenProject job, Outcome outcome, String says) {
         goBack(home(job), Said.of(outcome, says));

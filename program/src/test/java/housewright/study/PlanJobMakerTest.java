@@ -309,6 +309,16 @@ class PlanJobMakerTest {
     }
 
     @Test
+    void onlyWhatIsEnteredIsKeptWholeAndThatIsSaid() {
+        String events = "events: {before: {from: 2027-03-02 10:00, to: 2027-03-02 12:00, needs: [old-voice]}}\n";
+        assertThat(made(ANN + SWAP + events).assumed()).anyMatch(each -> each.startsWith("Only the events"));
+        assertThat(made(ANN + SWAP).assumed()).anyMatch(each -> each.startsWith("No event in the hall"));
+        assertThat(made(ANN + events.replace(", needs: [old-voice]", "")).assumed())
+                .as("nothing is taken apart")
+                .noneMatch(each -> each.startsWith("Only the events") || each.startsWith("No event in"));
+    }
+
+    @Test
     void aPromiseHoldsWhatTakesTheOldApartAgainstWhatProvesTheNew() {
         Job job = job(ANN + SWAP + """
                 tasks: {prove-voice: {}}

@@ -35,6 +35,7 @@ import org.jspecify.annotations.Nullable;
  * @param kept for a never-feed that holds: what does not arrive where
  * @param mends the cheapest first
  * @param noMend what is said where there is none; null where there are some, or none is wanted
+ * @param searching whether mends are wanted and not at hand yet
  * @param taken what the proof takes for granted
  * @param lacking figures that are missing
  * @param findings others about this feed
@@ -50,6 +51,7 @@ public record FeedPage(
         List<String> kept,
         List<Mending> mends,
         @Nullable String noMend,
+        boolean searching,
         List<String> taken,
         List<String> lacking,
         List<FindingsPage.Row> findings) {
@@ -127,12 +129,13 @@ public record FeedPage(
         return of(now.study(), proof, links);
     }
 
-    /** At the moment of the study; mends are for the target only. */
+    /** At the moment of the study; mends are for the target only, and are not looked for here. */
     public static FeedPage of(Study study, FeedProof proof, Links links) {
         boolean mendable = study.moment().equals(Moment.target());
         Feed feed = proof.feed();
         boolean held = feed.never() && proof.proven();
-        List<Mending> mends = mendable
+        boolean searching = mendable && !study.knowsMends(proof);
+        List<Mending> mends = mendable && !searching
                 ? study.mends(proof).stream().map(mend -> mending(study, mend)).toList()
                 : List.of();
         boolean wantsMend = mendable && !proof.proven() && !proof.pairs().isEmpty();
@@ -148,7 +151,8 @@ public record FeedPage(
                 held ? List.of() : ways(study, proof),
                 held ? kept(proof) : List.of(),
                 mends,
-                wantsMend && mends.isEmpty() ? FeedWords.noMend(study) : null,
+                wantsMend && !searching && mends.isEmpty() ? FeedWords.noMend(study) : null,
+                searching,
                 taken(proof),
                 List.copyOf(lacking),
                 findings(study, feed, links));
