@@ -4,6 +4,7 @@ import housewright.cable.Joint;
 import housewright.cable.Lead;
 import housewright.model.Life;
 import housewright.model.Pathway;
+import housewright.model.TaskKind;
 import housewright.model.Words;
 import housewright.signal.Moment;
 import housewright.study.Study;
@@ -14,6 +15,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** What is pulled along each pathway: which cables together, cut how long, from where to where, how high. */
@@ -52,7 +54,7 @@ final class PullingSchedule extends Titled {
         blocks.add(bundleTable(pulled, bundles, say));
         for (Pathway pathway : study.project().venue().pathways().values()) {
             List<Row> rows = new ArrayList<>();
-            Set<String> hired = new LinkedHashSet<>();
+            Set<String> hired = new TreeSet<>();
             for (Lead lead : pulled) {
                 if (lead.pathways().contains(pathway)) {
                     rows.add(row(lead, pathway, bundles.getOrDefault(lead.id(), ""), say));
@@ -103,11 +105,12 @@ final class PullingSchedule extends Titled {
         return number < 26 ? last : letter(number / 26 - 1) + last;
     }
 
+    /** What pulling each cable takes; for making its ends off something else may be needed. */
     private static Map<String, Set<String>> hires(Study study) {
         Map<String, Set<String>> hires = new LinkedHashMap<>();
         for (WorkTask task : study.work().tasks()) {
             for (String about : task.about()) {
-                if (about.startsWith("cables.")) {
+                if (about.startsWith("cables.") && task.does().contains(TaskKind.PULL)) {
                     hires.computeIfAbsent(about.substring("cables.".length()), id -> new LinkedHashSet<>())
                             .addAll(task.hires());
                 }
