@@ -63,7 +63,8 @@ final class TroubleCards {
     private static String wake(boolean isOpen, boolean hasFader) {
         String down = hasFader ? "Pull the fader down." : "Turn the sound down.";
         return isOpen
-                ? "Is one off? " + down + " Switch off the amps and speakers. Switch it on, and them last. Go up slowly."
+                ? "Is one off? " + down
+                        + " Switch off the amps and speakers. Switch it on, and them last. Go up slowly."
                 : "Is one off? Take off the phones. " + down + " Switch it on. Go up slowly.";
     }
 

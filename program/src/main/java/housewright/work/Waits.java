@@ -78,7 +78,9 @@ final class Waits {
         for (int each : all) {
             same &= into[each] == each;
         }
-        return same ? all : Arrays.stream(all).map(each -> into[each]).distinct().toArray();
+        return same
+                ? all
+                : Arrays.stream(all).map(each -> into[each]).distinct().toArray();
     }
 
     private void turn(int[] followers) {

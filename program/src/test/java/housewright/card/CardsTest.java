@@ -134,9 +134,10 @@ class CardsTest {
                 .map(Step::act)
                 .filter(act -> act.contains("Is one off?"))
                 .toList();
-        assertThat(acts).isNotEmpty().allSatisfy(act -> assertThat(act)
-                .contains("Turn the sound down.")
-                .doesNotContain("fader"));
+        assertThat(acts)
+                .isNotEmpty()
+                .allSatisfy(
+                        act -> assertThat(act).contains("Turn the sound down.").doesNotContain("fader"));
         assertThat(cards("demo").stream().flatMap(card -> card.steps().stream()).map(Step::act))
                 .anyMatch(act -> act.contains("Is one off? Pull the fader down."));
     }

@@ -83,7 +83,8 @@ public final class MainsWithoutElectrician implements Rule {
 
     private static boolean isWired(Evidence evidence, @Nullable String type) {
         Model model = evidence.types().findModel(type).orElse(null);
-        return model != null && model.ports().values().stream()
-                .anyMatch(port -> port.in() == Signal.MAINS && port.connector() == Connector.TERMINALS);
+        return model != null
+                && model.ports().values().stream()
+                        .anyMatch(port -> port.in() == Signal.MAINS && port.connector() == Connector.TERMINALS);
     }
 }
