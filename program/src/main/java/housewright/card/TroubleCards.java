@@ -60,11 +60,13 @@ final class TroubleCards {
     }
 
     /** What stands before an amplifier thumps as it comes on, and no fader is in between. */
-    private static final String WAKE_OPEN = "Is one off? Pull the fader down. Switch off the amps and speakers. Switch"
-            + " it on, and them last. Go up slowly.";
-
-    private static final String WAKE_NEAR =
-            "Is one off? Take off the phones. Pull the fader down. Switch it on. Go up slowly.";
+    private static String wake(boolean isOpen, boolean hasFader) {
+        String down = hasFader ? "Pull the fader down." : "Turn the sound down.";
+        return isOpen
+                ? "Is one off? " + down
+                        + " Switch off the amps and speakers. Switch it on, and them last. Go up slowly."
+                : "Is one off? Take off the phones. " + down + " Switch it on. Go up slowly.";
+    }
 
     /** What stands in one row of the table. */
     private record Fed(String input, String bus, List<String> lights, List<String> plugs) {}
@@ -132,7 +134,7 @@ final class TroubleCards {
                 null,
                 "Find what is " + (sound ? "silent" : "dark")
                         + " in the table. Look at the lights of all that feeds it. "
-                        + (!sound ? "Switch on what is off." : isOpen ? WAKE_OPEN : WAKE_NEAR),
+                        + (sound ? wake(isOpen, !desk.isEmpty()) : "Switch on what is off."),
                 "All lights are on.",
                 null));
         if (anyPlugs) {

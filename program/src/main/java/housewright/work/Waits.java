@@ -43,7 +43,7 @@ final class Waits {
         for (int i = 0; i < into.length; i++) {
             if (into[i] == i) {
                 alive++;
-                first[i] = now(first[i], i);
+                first[i] = now(first[i]);
                 open[i] = first[i].length;
                 for (int each : first[i]) {
                     followers[each]++;
@@ -73,18 +73,14 @@ final class Waits {
     }
 
     /** Each once, by what it is a part of. */
-    private int[] now(int[] all, int but) {
+    private int[] now(int[] all) {
         boolean same = true;
         for (int each : all) {
             same &= into[each] == each;
         }
         return same
                 ? all
-                : Arrays.stream(all)
-                        .map(each -> into[each])
-                        .filter(each -> each != but)
-                        .distinct()
-                        .toArray();
+                : Arrays.stream(all).map(each -> into[each]).distinct().toArray();
     }
 
     private void turn(int[] followers) {
@@ -102,22 +98,21 @@ final class Waits {
         }
     }
 
-    /** Makes them one, in the place of the one that was known first. */
+    /** Makes them one, in the place of the one that was known first. It does not wait for itself where they waited. */
     void join(List<Draft> members) {
-        int[] all = members.stream().mapToInt(this::number).sorted().toArray();
-        int one = all[0];
-        int[] before = members.stream()
-                .flatMapToInt(each -> Arrays.stream(first[number(each)]))
+        BitSet all = new BitSet();
+        members.forEach(each -> all.set(number(each)));
+        int one = all.nextSetBit(0);
+        first[one] = all.stream()
+                .flatMap(each -> Arrays.stream(first[each]))
+                .filter(each -> !all.get(into[each]))
                 .distinct()
                 .toArray();
-        BitSet gone = new BitSet();
-        Arrays.stream(all).forEach(gone::set);
         for (int i = 0; i < into.length; i++) {
-            if (gone.get(into[i])) {
+            if (all.get(into[i])) {
                 into[i] = one;
             }
         }
-        first[one] = now(before, one);
     }
 
     int number(Draft draft) {

@@ -116,6 +116,32 @@ class CardsTest {
         }
     }
 
+    @Test
+    void nobodyIsSentToAFaderThatIsNotThere() {
+        Study direct = study("""
+                housewright: 1
+                project: {name: Hall}
+                models:
+                  talk: {kind: microphone, ports: {out: {out: analog-audio, connector: XLR-3M}}, points: [voice], routes: ["voice -> out:1"]}
+                  box: {kind: loudspeaker, ports: {in: {in: analog-audio, connector: XLR-3F}, mains: {in: mains, connector: C14}}, points: [sound], routes: ["in:1 -> sound"]}
+                venue: {rooms: {hall: {}}, places: {front: {room: hall}}}
+                equipment: {mic: {model: talk, at: front}, speaker: {model: box, at: front}}
+                cables: {C1: {from: mic.out, to: speaker.in}}
+                feeds: {talk: {from: mic.voice, to: speaker.sound, carries: audio}}
+                """);
+        List<String> acts = Cards.of(direct).stream()
+                .flatMap(card -> card.steps().stream())
+                .map(Step::act)
+                .filter(act -> act.contains("Is one off?"))
+                .toList();
+        assertThat(acts)
+                .isNotEmpty()
+                .allSatisfy(
+                        act -> assertThat(act).contains("Turn the sound down.").doesNotContain("fader"));
+        assertThat(cards("demo").stream().flatMap(card -> card.steps().stream()).map(Step::act))
+                .anyMatch(act -> act.contains("Is one off? Pull the fader down."));
+    }
+
     @ParameterizedTest
     @MethodSource("halls")
     void areToldApart(String hall) {

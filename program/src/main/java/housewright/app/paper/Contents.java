@@ -104,8 +104,8 @@ final class Contents {
             return what + first;
         }
         return what + "It takes the place of revision " + manifest.before()
-                + ". What changed since is marked by a bar in the margin; a sheet that says the same keeps its revision, "
-                + "and what is printed of it stays good.";
+                + ". A row of a table that changed since has a bar in the margin; what is gone, and what is drawn, has"
+                + " none. A sheet that says the same keeps its revision, and what is printed of it stays good.";
     }
 
     private String said(Manifest.Entry each) {

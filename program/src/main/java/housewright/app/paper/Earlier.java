@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
-/** The states of the project from which sheets were printed before, to mark in the margin what has changed since. */
+/** The states of the project from which sheets were printed before, to mark in the margin the rows that have changed since. */
 public final class Earlier {
     /** Nothing was printed before. */
     public static final Earlier NONE = new Earlier(Map.of(), "First issue.");
@@ -29,7 +29,9 @@ public final class Earlier {
      */
     public static Earlier of(Map<String, Supplier<@Nullable Study>> bySheet) {
         return new Earlier(
-                bySheet, "What has changed on a sheet since it was last printed is marked by a bar in the margin.");
+                bySheet,
+                "A row of a table that has changed since its sheet was last printed has a bar in the margin; what is"
+                        + " gone, and what is drawn, has none.");
     }
 
     /** What a contents page says of it, in a sentence. */
@@ -37,7 +39,7 @@ public final class Earlier {
         return said;
     }
 
-    /** The sheets of a paper with bars beside what has changed. */
+    /** The sheets of a paper with bars beside the rows that have changed. */
     List<Sheet> marked(Paper paper, List<Sheet> sheets, PaperOptions options) {
         Map<Study, List<Sheet>> then = new HashMap<>();
         return sheets.stream()

@@ -522,8 +522,8 @@ final class InputList {
     }
 
     /** One of several sends: a mix by name or, after one with a name, by number alone; with a gain or without. */
-    private static final Pattern SEND = Pattern.compile(
-            "(?i)(?:(mix|aux)(?:es)?[ .#-]*)?(\\d{1,2})(?: *\\(? *([+-]?\\d{1,2}(?:[.,]\\d+)?) *dB *\\)?)?");
+    private static final Pattern SEND = Pattern.compile("(?i)(?:(mix|aux)(?:es)?[ .#-]*)?(\\d{1,2})"
+            + "(?:(?: +| *(?=[(+-]))\\(? *([+-]?\\d{1,2}(?:[.,]\\d+)?) *dB *\\)?)?");
 
     /**
      * Patches the channel into the mixes that the cell names.

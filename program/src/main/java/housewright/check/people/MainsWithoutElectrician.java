@@ -20,6 +20,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Equipment that is wired in, and nobody on the job who may do it. */
 public final class MainsWithoutElectrician implements Rule {
@@ -43,10 +44,8 @@ public final class MainsWithoutElectrician implements Rule {
         }
         List<String> wired = evidence.project().equipment().values().stream()
                 .filter(MainsWithoutElectrician::isTouched)
-                .filter(each -> evidence.types()
-                        .findModel(each.model())
-                        .filter(MainsWithoutElectrician::isWired)
-                        .isPresent())
+                .filter(each -> isWired(evidence, each.model())
+                        || isWired(evidence, each.today().model())) // a plug in its place: it has to come off
                 .map(Equipment::id)
                 .toList();
         return wired.isEmpty()
@@ -82,8 +81,10 @@ public final class MainsWithoutElectrician implements Rule {
         return person.skills().contains("mains") || role.contains("electrician");
     }
 
-    private static boolean isWired(Model model) {
-        return model.ports().values().stream()
-                .anyMatch(port -> port.in() == Signal.MAINS && port.connector() == Connector.TERMINALS);
+    private static boolean isWired(Evidence evidence, @Nullable String type) {
+        Model model = evidence.types().findModel(type).orElse(null);
+        return model != null
+                && model.ports().values().stream()
+                        .anyMatch(port -> port.in() == Signal.MAINS && port.connector() == Connector.TERMINALS);
     }
 }

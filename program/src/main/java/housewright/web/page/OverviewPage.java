@@ -88,6 +88,7 @@ public record OverviewPage(
             Instant at,
             ZoneId zone) {
         Study study = now.study();
+        boolean whole = study.knowsOrders(); // asked once: what is not known here may be when the facts are written
         List<Step> news = since.stream()
                 .limit(MOST_NEWS)
                 .map(each -> step(each, href, at, zone))
@@ -95,8 +96,8 @@ public record OverviewPage(
         return new OverviewPage(
                 study.verdict().sentence() + ".",
                 under(study),
-                facts(now, chances, href, at, zone, false),
-                study.knowsOrders(),
+                facts(now, chances, href, at, zone, whole),
+                whole,
                 seen,
                 news,
                 since.size() - news.size(),

@@ -123,6 +123,9 @@ class BinderTest {
         assertThat(page).contains("revision " + second.revision() + " · 2027-01-18");
         String index = Files.readString(folder.resolve("index.html"));
         assertThat(index).contains("Superseded: throw these away", first.revision(), "2027-01-11");
+        assertThat(index)
+                .as("no more than the bars tell")
+                .contains("A row of a table that changed since has a bar", "what is gone, and what is drawn, has none");
         Map<String, String> now = bytes();
         bound(REFIT, "2027-01-20", some);
         assertThat(bytes()).as("marks stay for as long as the revision does").isEqualTo(now);

@@ -116,7 +116,8 @@ class UntidyTest {
                         new Sheet.Row(3, List.of("2", "Ben", "mic-dynamic-vocal", "2", "Ben's pack")),
                         new Sheet.Row(4, List.of("3", "Cem", "mic-dynamic-vocal", "3", "mix 99")),
                         new Sheet.Row(5, List.of("4", "Dot", "mic-dynamic-vocal", "4", "1, 2")),
-                        new Sheet.Row(6, List.of("5", "Eve", "mic-dynamic-vocal", "nowhere", "mix 1"))));
+                        new Sheet.Row(6, List.of("5", "Eve", "mic-dynamic-vocal", "nowhere", "mix 1")),
+                        new Sheet.Row(7, List.of("6", "Fay", "mic-dynamic-vocal", "6", "mix 12 dB"))));
         Project after = Change.apply(hall, sent(hall, sheet).changes());
         assertThat(after.patch().get("desk"))
                 .filteredOn(entry -> entry.from().toString().startsWith("ch-"))
@@ -131,6 +132,9 @@ class UntidyTest {
         assertThat(after.equipment().get("eve").remarks().note())
                 .as("on no channel")
                 .isEqualTo("Sends: mix 1");
+        assertThat(after.equipment().get("fay").remarks().note())
+                .as("no digit of a gain is the number of a mix")
+                .isEqualTo("Sends: mix 12 dB");
         SheetImport twice = sent(after, sheet);
         assertThat(twice.changes()).as("taken already").isEmpty();
         assertThat(twice.rows().getFirst().notes()).anyMatch(note -> note.contains("mix-1, mix-2, mix-3 already"));

@@ -390,6 +390,13 @@ class PeopleRulesTest {
                         .lines("mains-without-electrician"))
                 .as("kept, and elsewhere today")
                 .hasSize(1);
+        assertThat(HALL.but("{model: beamer, at: lens}", "{model: beamer, at: lens, was: {model: outlet}}")
+                        .lines("mains-without-electrician"))
+                .as("taken off its terminals, and a plug afterwards")
+                .hasSize(1);
+        assertThat(HALL.but("{model: beamer, at: lens}", "{model: beamer, at: lens, was: {model: desk}}")
+                        .lines("mains-without-electrician"))
+                .isEmpty();
     }
 
     @Test
