@@ -2,9 +2,12 @@ package housewright.model;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Stream;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Something hired by the day. */
@@ -18,22 +21,29 @@ public record Hire(
         String skill,
 
         Remarks remarks) {
+    private static final Set<String> LIFTS =
+            Set.of("lift", "lifts", "mewp", "elevating", "scissor", "cherrypicker", "picker");
+    private static final Set<String> TOWERS = Set.of("tower", "scaffold", "scaffolding");
+
     public Hire {
         offered = List.copyOf(offered);
     }
 
-    /** A machine that lifts people, by its id and kind; of a platform alone nobody knows whether it does. */
+    /** A machine that lifts people, by the words of its id and kind; of a platform alone nobody knows whether it does. */
     public boolean isLift() {
-        return says("lift", "boom", "cherry", "aerial", "elevating", "scissor");
+        Set<String> words = words();
+        boolean lifts = !Collections.disjoint(words, LIFTS)
+                || (words.contains("aerial") && words.contains("platform")); // alone it may be an antenna
+        return lifts && !words.contains("fork"); // which lifts nobody
     }
 
-    /** A tower to stand on, by its id and kind. */
+    /** A tower to stand on, by the words of its id and kind. */
     public boolean isTower() {
-        return says("tower", "scaffold");
+        return !Collections.disjoint(words(), TOWERS);
     }
 
-    private boolean says(String... words) {
-        String text = (id + " " + kind).toLowerCase(Locale.ROOT);
-        return Stream.of(words).anyMatch(text::contains);
+    private Set<String> words() {
+        return new HashSet<>(
+                Arrays.asList((id + " " + kind).toLowerCase(Locale.ROOT).split("[^a-z]+", -1)));
     }
 }
