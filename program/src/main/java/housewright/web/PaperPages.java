@@ -82,6 +82,10 @@ final class PaperPages {
             return press().inventory(job.id(), now.revision(), now.study());
         }
 
+        private Inventory.Part part(Paper paper) {
+            return press().part(job.id(), now.revision(), now.study(), paper);
+        }
+
         Paper paper() {
             String id = visit.ctx.pathParam("paper");
             return Papers.find(id).orElseThrow(() -> Refused.notFound("There is no paper " + id + "."));
@@ -89,7 +93,7 @@ final class PaperPages {
 
         /** A paper that the project has something for. */
         Inventory.Part part() {
-            Inventory.Part part = inventory().get(paper());
+            Inventory.Part part = part(paper());
             if (part.sheets().isEmpty()) {
                 throw Refused.notFound(
                         "There is nothing for the paper \"" + part.paper().title() + "\" yet.");
@@ -154,17 +158,21 @@ final class PaperPages {
                     earlier());
         }
 
-        /** The revisions from which sheets were last printed that say something else by now, by sheet. */
+        /**
+         * The revisions from which sheets were last printed that say something else by now, by sheet: those of the paper that
+         * is asked for, else all.
+         */
         private Map<String, Long> outOfDate() throws StoreException {
-            Map<String, String> contents = inventory().parts().stream()
-                    .flatMap(part -> part.sheets().stream())
-                    .collect(Collectors.toMap(Inventory.Mark::id, Inventory.Mark::content));
+            String only = visit.ctx.pathParamMap().get("paper");
             Map<String, Long> revisions = new TreeMap<>();
             for (Printed each : printed()) {
-                String content = contents.get(each.sheet());
-                if (content != null && !content.equals(each.content())) {
-                    revisions.put(each.sheet(), each.revision());
-                }
+                Optional<Paper> paper =
+                        only == null || only.equals(each.paper()) ? Papers.find(each.paper()) : Optional.empty();
+                paper.stream()
+                        .flatMap(known -> part(known).sheets().stream())
+                        .filter(mark -> mark.id().equals(each.sheet())
+                                && !mark.content().equals(each.content()))
+                        .forEach(mark -> revisions.put(mark.id(), each.revision()));
             }
             return revisions;
         }

@@ -1,6 +1,8 @@
 package housewright.web;
 
 import housewright.app.paper.Inventory;
+import housewright.paper.Paper;
+import housewright.paper.Papers;
 import housewright.study.Study;
 import io.javalin.http.HttpStatus;
 import java.time.Duration;
@@ -20,13 +22,14 @@ import org.jspecify.annotations.Nullable;
  * not done yet goes on, and is there for who asks again.
  */
 final class Press {
-    private static final int MOST_INVENTORIES = 8;
+    private static final int MOST_REVISIONS = 8;
 
     /** The whole binder of a large hall on a slow machine. */
     private static final Duration USUAL = Duration.ofSeconds(90);
 
     private final Duration patience;
-    private final Kept<Inventory> inventories = new Kept<>(MOST_INVENTORIES);
+    private final Kept<Inventory.Part> parts =
+            new Kept<>(MOST_REVISIONS * Papers.all().size());
     private final Set<String> known = ConcurrentHashMap.newKeySet();
     private final Map<String, Job> last = new ConcurrentHashMap<>();
 
@@ -40,12 +43,18 @@ final class Press {
         this.patience = patience;
     }
 
-    /** What each paper has at a revision; worked out once, which takes a while. */
+    /** What a paper has at a revision; worked out once. */
+    Inventory.Part part(String project, long revision, Study study, Paper paper) {
+        return parts.get(project + ' ' + revision + ' ' + paper.id(), () -> Inventory.of(study, paper));
+    }
+
+    /** What each paper has at a revision, which takes a while. */
     Inventory inventory(String project, long revision, Study study) {
-        String key = project + ' ' + revision;
-        Inventory found = inventories.get(key, () -> Inventory.of(study));
-        known.add(key);
-        return found;
+        Inventory all = new Inventory(Papers.all().stream()
+                .map(paper -> part(project, revision, study, paper))
+                .toList());
+        known.add(project + ' ' + revision);
+        return all;
     }
 
     /** The same, where somebody has waited for it already; null otherwise. */

@@ -4,11 +4,9 @@ import housewright.paper.Block;
 import housewright.paper.PageSize;
 import housewright.paper.Paper;
 import housewright.paper.PaperOptions;
-import housewright.paper.Papers;
 import housewright.paper.Sheet;
 import housewright.paper.Spreadsheet;
 import housewright.study.Study;
-import java.util.ArrayList;
 import java.util.List;
 
 /** What each paper has at a state of the project, in the order of the binder. */
@@ -34,24 +32,19 @@ public record Inventory(List<Part> parts) {
     /** @param content a hash of what the sheet says, whatever it is printed on */
     public record Mark(String id, String title, String content) {}
 
-    public static Inventory of(Study study) {
+    /** What one paper has, worked out without the others. */
+    public static Part of(Study study, Paper paper) {
         // always the project's usual paper and labels: another size is no other content
         PaperOptions options = new PaperOptions(
                 PageSize.of(study.project()), study.project().about().name(), "", "");
-        List<Part> parts = new ArrayList<>();
-        for (Paper paper : Papers.all()) {
-            List<Sheet> sheets = paper.sheets(study, options);
-            parts.add(new Part(
-                    paper,
-                    sheets.stream()
-                            .map(sheet -> new Mark(sheet.id(), sheet.title(), Hash.of(sheet)))
-                            .toList(),
-                    Spreadsheet.of(sheets).stream().map(Spreadsheet::name).toList(),
-                    sheets.stream()
-                            .flatMap(sheet -> sheet.blocks().stream())
-                            .anyMatch(Block.Labels.class::isInstance)));
-        }
-        return new Inventory(parts);
+        List<Sheet> sheets = paper.sheets(study, options);
+        return new Part(
+                paper,
+                sheets.stream()
+                        .map(sheet -> new Mark(sheet.id(), sheet.title(), Hash.of(sheet)))
+                        .toList(),
+                Spreadsheet.of(sheets).stream().map(Spreadsheet::name).toList(),
+                sheets.stream().flatMap(sheet -> sheet.blocks().stream()).anyMatch(Block.Labels.class::isInstance));
     }
 
     /** @throws IllegalArgumentException where there is no such paper */
