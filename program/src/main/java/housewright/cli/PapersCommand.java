@@ -26,7 +26,7 @@ import picocli.CommandLine.Option;
         name = "papers",
         header = "Writes the papers of a job into a folder: lists, schedules, drawings, to print or to look at.",
         description = {
-            "Each paper becomes a web page and a PDF and, where it has tables, CSV and a workbook; index.html and contents.pdf list them; binder.pdf is all of them but the labels, its pages numbered through. A sheet keeps its revision and its date for as long as it says the same, so what is printed of it stays good; what changed since the last revision is marked in the margin, and superseded sheets are listed. The same project in the same folder gives the same bytes.",
+            "Each paper becomes a web page and a PDF and, where it has tables, CSV and a workbook; index.html and contents.pdf list them; binder.pdf is all of them but the labels, its pages numbered through. A sheet keeps its revision and its date for as long as it says the same, so what is printed of it stays good; rows of tables that changed since the last revision have a bar beside them, and superseded sheets are listed. The same project in the same folder gives the same bytes.",
             "Exit status: 0 written or listed, 2 the file cannot be read or the folder not be written."
         })
 final class PapersCommand extends FileCommand {
