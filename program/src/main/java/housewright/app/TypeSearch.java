@@ -75,7 +75,8 @@ public final class TypeSearch {
 
     /**
      * The types in which every word occurs: in the id, the kind, the name or the note, capitals or not. Those of a kind
-     * that is asked for, if only by its first three letters, come first, then those with the words in their ids, then in their names, then in their notes.
+     * that is asked for, if only by its first three letters, come first, then those with the words in their ids, then in
+     * their names, then in their notes.
      */
     public List<FoundType> find(List<String> words) {
         List<String> wanted =

@@ -143,7 +143,8 @@ final class OnSite {
                     .anyMatch(free -> free.to() > now && free.from() < today + Job.DAY);
             if (wouldBeFree && minutes >= person.limits().minutesADay()) {
                 assumed.add(
-                        "By the log %s has worked %s on %s, and a day is %s at most: nothing more is planned for %s that day. Where that is not so, mend the times in the log."
+                        ("By the log %s has worked %s on %s, and a day is %s at most: nothing more is planned for %s that day."
+                                        + " Where that is not so, mend the times in the log.")
                                 .formatted(
                                         person.id(),
                                         said(minutes),

@@ -27,8 +27,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -178,33 +176,22 @@ final class PaperPages {
         }
 
         private Earlier earlier() throws StoreException {
-            Map<Long, Supplier<@Nullable Study>> studies = new HashMap<>();
+            Kept<Optional<Study>> studies = new Kept<>(Integer.MAX_VALUE);
             Map<String, Supplier<@Nullable Study>> bySheet = new HashMap<>();
             outOfDate()
-                    .forEach((sheet, revision) ->
-                            bySheet.put(sheet, studies.computeIfAbsent(revision, each -> once(() -> studyAt(each)))));
+                    .forEach((sheet, revision) -> bySheet.put(
+                            sheet,
+                            () -> studies.get(revision.toString(), () -> studyAt(revision))
+                                    .orElse(null)));
             return Earlier.of(bySheet);
         }
 
-        private @Nullable Study studyAt(long revision) {
+        private Optional<Study> studyAt(long revision) {
             try {
-                return job.findAt(revision).map(Now::study).orElse(null);
+                return job.findAt(revision).map(Now::study);
             } catch (StoreException e) {
                 throw new IllegalStateException(e);
             }
-        }
-
-        /** Works it out when it is first asked for, for several threads. */
-        private static Supplier<@Nullable Study> once(Supplier<@Nullable Study> work) {
-            FutureTask<@Nullable Study> task = new FutureTask<>(work::get);
-            return () -> {
-                task.run();
-                try {
-                    return task.get();
-                } catch (ExecutionException | InterruptedException e) {
-                    throw new IllegalStateException(e);
-                }
-            };
         }
 
         List<Printed> printed() throws StoreException {

@@ -105,7 +105,7 @@ public record OverviewPage(
                 now.project().feeds().isEmpty());
     }
 
-    /** @param whole whether to work out what takes long, too; else it is left out where it is not at hand */
+    /** @param whole whether with what takes long to work out; else a line says that it is being worked out */
     public static List<Fact> facts(Now now, List<Chance> chances, String href, Instant at, ZoneId zone, boolean whole) {
         Study study = now.study();
         Project project = now.project();
@@ -114,7 +114,7 @@ public record OverviewPage(
         feeds(study, href, facts);
         findings(study, href, facts);
         questions(project, href, today, facts);
-        if (whole || study.knowsOrders()) {
+        if (whole) {
             orders(study, href, today, facts);
         } else {
             facts.add(new Fact("…", "what is to be ordered is being worked out", href + "/orders"));
